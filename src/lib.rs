@@ -1,0 +1,25 @@
+//! scaffold
+#![cfg_attr(not(feature = "std"), no_std)]
+#![cfg_attr(docsrs, feature(doc_cfg))]
+#![cfg_attr(
+    not(test),
+    deny(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::todo,
+        clippy::unimplemented,
+        clippy::indexing_slicing,
+        clippy::string_slice,
+        clippy::as_conversions,
+        clippy::arithmetic_side_effects,
+        clippy::float_cmp
+    )
+)]
+
+// `uom`'s `unit!` calls further macros of its own by their bare names.
+#[macro_use]
+extern crate uom;
+
+pub mod range;
+pub mod units;

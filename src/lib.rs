@@ -21,5 +21,13 @@
 #[macro_use]
 extern crate uom;
 
+pub mod authority;
+pub mod cite;
+pub mod cook;
+pub mod cure;
+pub mod finding;
+pub mod food;
 pub mod range;
+pub mod smoke;
+pub mod store;
 pub mod units;

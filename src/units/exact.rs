@@ -92,3 +92,11 @@ in_const!(
     /// A time in minutes, also in a `const`.
     minutes, Time, 60.0
 );
+in_const!(
+    /// A time in hours, also in a `const`.
+    hours, Time, 3600.0
+);
+in_const!(
+    /// A time in days of 24 hours, also in a `const`.
+    days, Time, 86_400.0
+);

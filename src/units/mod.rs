@@ -18,17 +18,39 @@
 //! [`read_tolerance`] and [`read_duration`] read what a recipe says. What could be
 //! read in two ways is refused with a [`ReadError`] that says how to write it.
 //! [`Shown`] prints a value without ever crossing the limit it stands beside.
+//!
+//! ```
+//! use greenweight::units::{ounces, read_mass, Shown};
+//!
+//! let error = read_mass("1-1/4 oz").unwrap_err();
+//! assert!(error.to_string().contains("write `1 1/4` for one and a quarter"));
+//! assert_eq!(read_mass("1 1/4 oz")?, ounces(1.25));
+//!
+//! assert_eq!(Shown::new(156.0031, "ppm").to_string(), "156 ppm");
+//! assert_eq!(Shown::new(156.0031, "ppm").beside(156.0).to_string(), "156.003 ppm");
+//! # Ok::<(), greenweight::units::ReadError>(())
+//! ```
 
+mod duration;
 mod exact;
-// mod print;
-// mod read;
+mod number;
+mod print;
+mod problem;
+mod read;
 mod reading;
+mod show;
+mod word;
 
-pub use exact::{gallons, grams, kilograms, liters, mass, minutes, ounces, pounds, seconds, volume};
-// pub use print::Shown;
-/*pub use read::{
-    Amount, Measures, ReadError, ReadProblem, read_amount, read_concentration, read_duration,
-    read_mass, read_temperature, read_tolerance,
-};*/
-pub use reading::{Reading, Scale};
+pub use duration::read_duration;
+pub use exact::{
+    days, gallons, grams, hours, kilograms, liters, mass, minutes, ounces, pounds, seconds, volume,
+};
+pub use print::{Shown, ShownRange};
+pub use problem::{Kind, ReadError, ReadProblem};
+pub use read::{
+    Amount, Measures, read_amount, read_concentration, read_liquid_amount, read_mass,
+    read_temperature, read_tolerance,
+};
+pub use reading::{PrintedTemperature, Reading, Scale};
+pub use show::{MassUnit, floor_to_division, show_duration, show_mass, show_mass_like};
 pub use uom::si::f64::{Mass, TemperatureInterval, ThermodynamicTemperature, Time, Volume};

@@ -146,3 +146,38 @@ impl PartialOrd for Reading {
         }
     }
 }
+
+/// A temperature as a document prints it: on one scale, or on both, where the two
+/// figures need not agree to the last digit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum PrintedTemperature {
+    /// Printed in degrees Fahrenheit only.
+    Fahrenheit(f64),
+    /// Printed in degrees Celsius only.
+    Celsius(f64),
+    /// Printed on both scales, Fahrenheit first.
+    Both(f64, f64),
+}
+
+impl PrintedTemperature {
+    /// The figure that a reading on `scale` is held against: the one printed on that
+    /// scale, or the conversion where none is.
+    ///
+    /// ```
+    /// use greenweight::units::{PrintedTemperature, Scale};
+    ///
+    /// let row = PrintedTemperature::Both(155.0, 68.3);
+    /// assert_eq!(row.on(Scale::Celsius).value(), 68.3);
+    /// assert_eq!(row.on(Scale::Fahrenheit).value(), 155.0);
+    /// ```
+    #[must_use]
+    pub fn on(self, scale: Scale) -> Reading {
+        let printed = match (self, scale) {
+            (Self::Celsius(t) | Self::Both(_, t), Scale::Celsius) => Reading::printed(t, scale),
+            (Self::Fahrenheit(t) | Self::Both(t, _), _) => Reading::printed(t, Scale::Fahrenheit),
+            (Self::Celsius(t), _) => Reading::printed(t, Scale::Celsius),
+        };
+        printed.on(scale)
+    }
+}

@@ -1,0 +1,271 @@
+use std::fmt::Write;
+
+use super::{Generated, References, Row, Table};
+
+const HEAD: &str = "// Made from references/ by references/pipeline. Do not edit: change the reference file.\n\n";
+
+fn camel(key: &str) -> String {
+    key.split('-').map(|word| word[..1].to_uppercase() + &word[1..]).collect()
+}
+
+fn constant(key: &str) -> String {
+    key.to_uppercase().replace(['-', '/', '@'], "_")
+}
+
+fn number(value: f64) -> String {
+    format!("{value:?}")
+}
+
+fn option(value: Option<String>) -> String {
+    value.map_or("None".to_owned(), |value| format!("Some({value})"))
+}
+
+fn date(text: &Option<String>) -> String {
+    option(text.as_ref().map(|text| {
+        let parts: Vec<u16> = text.split('-').map(|part| part.parse().unwrap()).collect();
+        let [year, month, day] = parts.as_slice() else { panic!("date {text}") };
+        format!("Date::printed({year}, {month}, {day})")
+    }))
+}
+
+/// `src/cite/sources.rs`.
+pub fn sources(references: &References) -> Generated {
+    let mut text = String::from(HEAD);
+    text += "use super::Source;\n";
+    for source in &references.sources {
+        let in_code = references.tables.iter().filter(|table| !statics(table).is_empty());
+        if !in_code.flat_map(|table| &table.rows).any(|row| row.source == source.key) {
+            continue;
+        }
+        write!(
+            text,
+            "\npub(crate) static {}: Source = Source {{\n    key: {:?},\n    title: {:?},\n    publisher: {:?},\n    number: {:?},\n    edition: {:?},\n}};\n",
+            constant(&source.key), source.key, source.title, source.publisher, source.number, source.edition
+        )
+        .unwrap();
+    }
+    Generated { path: "src/cite/sources.rs".to_owned(), text }
+}
+
+/// `src/<room>/table.rs`, where the room has a table that code uses.
+pub fn room(references: &References, room: &str) -> Option<Generated> {
+    let tables: Vec<_> = references.tables.iter().filter(|table| table.room() == room).collect();
+    let mut body = String::new();
+    for table in tables {
+        body += &statics(table);
+    }
+    if body.is_empty() {
+        return None;
+    }
+    let uses = match room {
+        "cure" => {
+            "use super::agent::*;\nuse super::level::Level;\nuse super::limit::{BaconFormula, BaconLimit, IngoingLimit, Method};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\n"
+        }
+        "cook" => {
+            "use super::{Dwell, Endpoint};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"
+        }
+        "store" => {
+            "use super::{FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::units::PrintedTemperature;\n"
+        }
+        "smoke" => {
+            "use super::Ceiling;\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, hours};\n"
+        }
+        other => panic!("no imports are known for {other}"),
+    };
+    let dated = if body.contains("Date::printed") { "Date, " } else { "" };
+    let text = format!(
+        "{HEAD}use crate::cite::{{Citation, Cited, {dated}InForce, Row, Seen, Standing, sources}};\n{uses}{body}"
+    );
+    Some(Generated { path: format!("src/{room}/table.rs"), text })
+}
+
+fn row(table: &Table, row: &Row) -> String {
+    format!(
+        "Row {{\n            table: {:?},\n            key: {:?},\n            printed: {:?},\n            citation: Citation {{ source: &sources::{}, place: {:?}, standing: Standing::{}, seen: Seen::{} }},\n            in_force: InForce::between({}, {}),\n            note: {:?},\n        }}",
+        table.path, row.key, row.printed, constant(&row.source), row.place, camel(&row.standing), camel(&row.seen),
+        date(&row.from), date(&row.until), row.note
+    )
+}
+
+fn cited(table: &Table, r: &Row, value: &str) -> String {
+    format!("    Cited {{\n        value: {value},\n        row: {},\n    }},\n", row(table, r))
+}
+
+fn array<'a>(
+    table: &Table,
+    doc: &str,
+    name: &str,
+    kind: &str,
+    rows: impl IntoIterator<Item = &'a Row>,
+    value: impl Fn(&Row) -> String,
+) -> String {
+    let rows: Vec<_> = rows.into_iter().collect();
+    let items: String = rows.iter().map(|row| cited(table, row, &value(row))).collect();
+    let shown = doc.replace('\n', " ");
+    format!("\n/// {shown}\npub static {name}: [Cited<{kind}>; {}] = [\n{items}];\n", rows.len())
+}
+
+fn one(table: &Table, r: &Row, name: &str, keyword: &str, kind: &str, value: &str) -> String {
+    let item = cited(table, r, value);
+    let item = item.trim().trim_end_matches(',');
+    format!("\n/// {}\n{keyword} {name}: Cited<{kind}> = {item};\n", table.title)
+}
+
+fn temperature(row: &Row) -> String {
+    match (row.maybe_number("fahrenheit"), row.maybe_number("celsius")) {
+        (Some(f), Some(c)) => format!("PrintedTemperature::Both({f:?}, {c:?})"),
+        (Some(f), None) => format!("PrintedTemperature::Fahrenheit({f:?})"),
+        (None, Some(c)) => format!("PrintedTemperature::Celsius({c:?})"),
+        (None, None) => panic!("{}: no temperature", row.key),
+    }
+}
+
+fn level_limit(row: &Row) -> String {
+    let low = number(row.number("mg_per_kg"));
+    match row.words("operator") {
+        "at-most" => format!("Limit::AtMost(Level::of({low}))"),
+        "at-least" => format!("Limit::AtLeast(Level::of({low}))"),
+        "exactly" => format!("Limit::Exactly(Level::of({low}))"),
+        "between" => format!(
+            "Limit::Between(Level::of({low}), Level::of({}))",
+            number(row.number("mg_per_kg_high"))
+        ),
+        other => panic!("{}: operator {other}", row.key),
+    }
+}
+
+fn authority(table: &Table, row: &Row) -> String {
+    format!("Authority::{}", camel(&table.authority_of(row).unwrap()))
+}
+
+fn statics(table: &Table) -> String {
+    let rows = &table.rows;
+    let of_agent = |agent: &'static str| rows.iter().filter(move |row| row.words("agent") == agent);
+    let name = constant(table.path.split('/').nth(1).unwrap());
+    match table.shape.as_str() {
+        // Read by people and by other programs; no code of this crate uses them.
+        "unit" | "premix-strength" => String::new(),
+        "ingoing-limit" => ["nitrite-salts", "nitrate-salts"]
+            .into_iter()
+            .map(|agent| {
+                let short = agent.split('-').next().unwrap();
+                array(
+                    table,
+                    &format!("{}: {short}.", table.title),
+                    &format!("{name}_{}", short.to_uppercase()),
+                    &format!("IngoingLimit<{}>", camel(agent)),
+                    of_agent(agent),
+                    |row| {
+                        let methods = match row.words("method") {
+                            "pickle" => "&[Method::Pumped, Method::Immersion]".to_owned(),
+                            method => format!("&[Method::{}]", camel(method)),
+                        };
+                        format!(
+                            "IngoingLimit {{ authority: {}, methods: {methods}, limit: {}, working_figure: {} }}",
+                            authority(table, row),
+                            level_limit(row),
+                            option(row.maybe_number("working_figure").map(|n| n.to_string())),
+                        )
+                    },
+                )
+            })
+            .collect(),
+        "bacon-limit" => ["sodium-nitrite", "potassium-nitrite"]
+            .into_iter()
+            .map(|agent| {
+                array(
+                    table,
+                    &format!("{}: {}.", table.title, agent.replace('-', " ")),
+                    &format!("{name}_{}", agent.split('-').next().unwrap().to_uppercase()),
+                    &format!("BaconLimit<{}>", camel(agent)),
+                    of_agent(agent),
+                    |row| {
+                        let formula = match row.words("formula") {
+                            "bacon-pumped-standard" => "Pumped",
+                            "bacon-pumped-alt-a" => "PumpedA",
+                            "bacon-pumped-alt-b" => "PumpedB",
+                            "bacon-immersion" => "Immersion",
+                            "bacon-dry" => "DryCure",
+                            other => panic!("formula {other}"),
+                        };
+                        format!(
+                            "BaconLimit {{ authority: {}, formula: BaconFormula::{formula}, limit: {}, ascorbate: {}, sugar_percent: {}, lactic_culture: {} }}",
+                            authority(table, row),
+                            level_limit(row),
+                            option(row.maybe_number("ascorbate_mg_per_kg").map(|n| format!("Level::of({n:?})"))),
+                            option(row.maybe_number("sugar_percent").map(number)),
+                            row.has("lactic_culture"),
+                        )
+                    },
+                )
+            })
+            .collect(),
+        "level-limit" => {
+            let [row] = rows.as_slice() else { panic!("{}: one row", table.path) };
+            let kind = format!("Limit<Level<{}, OnGreenWeight>>", camel(row.words("agent")));
+            one(table, row, &name, "pub static", &kind, &level_limit(row))
+        }
+        "molar-mass" => rows
+            .iter()
+            .map(|row| {
+                let name = format!("MOLAR_MASS_{}", constant(&row.key));
+                let doc = format!("Molar mass of {}, g/mol.", row.words("species"));
+                one(table, row, &name, "pub(super) const", "f64", &number(row.number("g_per_mol")))
+                    .replace(&format!("/// {}", table.title), &format!("/// {doc}"))
+            })
+            .collect(),
+        "endpoint" => array(table, &table.title, &name, "Endpoint", rows, |row| {
+            format!(
+                "Endpoint {{ authority: {}, food: Food::{}, temperature: {}, rest: seconds({:?}) }}",
+                authority(table, row),
+                camel(row.words("food")),
+                temperature(row),
+                row.number("rest_s")
+            )
+        }),
+        "dwell" => array(table, &table.title, &name, "Dwell", rows, |row| {
+            format!(
+                "Dwell {{ temperature: {}, for_6_5_log: seconds({:?}), for_7_log: seconds({:?}) }}",
+                temperature(row),
+                row.number("dwell_6_5_log_s"),
+                row.number("dwell_7_log_s")
+            )
+        }),
+        "storage" => array(table, &table.title, &name, "Storage", rows, |row| {
+            let keeps = |words: &str, days: &str| {
+                let pair = option(row.pair(days).map(|(low, high)| format!("({low:?}, {high:?})")));
+                format!("Keeps {{ printed: {:?}, days: {pair} }}", row.words(words))
+            };
+            format!(
+                "Storage {{ item: {:?}, edition: {:?}, refrigerate: FridgeTime({}), freeze: FreezerTime({}), counted_from: {:?} }}",
+                row.words("item"),
+                row.words("edition"),
+                keeps("refrigerate", "refrigerate_days"),
+                keeps("freeze", "freeze_days"),
+                row.maybe_words("counted_from").unwrap_or_default(),
+            )
+        }),
+        "temperature-limit" => rows
+            .iter()
+            .map(|row| {
+                assert_eq!(row.words("operator"), "at-most");
+                let name = format!("HOME_{}", constant(&row.key));
+                let doc = format!("/// {}: the {}, at most.", table.title, row.key);
+                one(table, row, &name, "pub static", "PrintedTemperature", &temperature(row))
+                    .replace(&format!("/// {}", table.title), &doc)
+            })
+            .collect(),
+        "smoke-ceiling" => array(table, &table.title, &name, "Ceiling", rows, |row| {
+            let air = row.words("food") == "fish-air-packed";
+            let food = if air { "fish" } else { row.words("food") };
+            format!(
+                "Ceiling {{ food: Food::{}, air_packed_only: {air}, authority: {}, temperature: {}, time: {} }}",
+                camel(food),
+                option(table.authority_of(row).map(|name| format!("Authority::{}", camel(&name)))),
+                temperature(row),
+                option(row.maybe_number("hours").map(|n| format!("hours({n:?})"))),
+            )
+        }),
+        other => panic!("{}: shape {other}", table.path),
+    }
+}

@@ -1,0 +1,131 @@
+// Made from references/ by references/pipeline. Do not edit: change the reference file.
+
+use super::Source;
+
+pub(crate) static CFR9_424_21_2015: Source = Source {
+    key: "cfr9-424-21-2015",
+    title: "Use of food ingredients and sources of radiation",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 424.21",
+    edition: "2015 annual edition (64 FR 72175 of 1999-12-23, last amended 78 FR 66839 of 2013-11-07)",
+};
+
+pub(crate) static CFR9_424_22_2015: Source = Source {
+    key: "cfr9-424-22-2015",
+    title: "Certain other permitted uses",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 424.22",
+    edition: "2015 annual edition",
+};
+
+pub(crate) static CIAAW_2021: Source = Source {
+    key: "ciaaw-2021",
+    title: "Standard atomic weights of the elements 2021 (IUPAC Technical Report)",
+    publisher: "IUPAC CIAAW",
+    number: "Pure Appl. Chem. 2022",
+    edition: "2021",
+};
+
+pub(crate) static FDA_HAZ_2020: Source = Source {
+    key: "fda-haz-2020",
+    title: "Fish and Fishery Products Hazards and Controls Guidance",
+    publisher: "US FDA, Center for Food Safety and Applied Nutrition",
+    number: "SGR 129, 4th edition",
+    edition: "4th edition, version dated March 2020 (the current version is dated June 2022)",
+};
+
+pub(crate) static FOODSAFETY_CHART_2023: Source = Source {
+    key: "foodsafety-chart-2023",
+    title: "Cold Food Storage Chart",
+    publisher: "FoodSafety.gov (US HHS with USDA, FDA, CDC)",
+    number: "",
+    edition: "page reviewed 2023-09-19",
+};
+
+pub(crate) static FOODSAFETY_CHART_C2010: Source = Source {
+    key: "foodsafety-chart-c2010",
+    title: "Storage Times for the Refrigerator and Freezer",
+    publisher: "FoodSafety.gov",
+    number: "",
+    edition: "undated, superseded (about 2010 to 2016)",
+};
+
+pub(crate) static FOODSAFETY_CHART_C2019: Source = Source {
+    key: "foodsafety-chart-c2019",
+    title: "Cold Food Storage Chart (earlier print of the same page)",
+    publisher: "FoodSafety.gov",
+    number: "",
+    edition: "undated, superseded; print copies circulating before about 2021",
+};
+
+pub(crate) static FSIS_7620_3: Source = Source {
+    key: "fsis-7620-3",
+    title: "Processing Inspectors' Calculations Handbook",
+    publisher: "USDA FSIS",
+    number: "FSIS Directive 7620.3",
+    edition: "Revised 1995",
+};
+
+pub(crate) static FSIS_COLD_STORAGE_OLD: Source = Source {
+    key: "fsis-cold-storage-old",
+    title: "Basics: cold storage chart, meat rows (older FSIS consumer chart)",
+    publisher: "USDA FSIS",
+    number: "",
+    edition: "undated, superseded",
+};
+
+pub(crate) static FSIS2021: Source = Source {
+    key: "fsis2021",
+    title: "FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A)",
+    publisher: "USDA Food Safety and Inspection Service",
+    number: "FSIS-GD-2021-14",
+    edition: "December 14, 2021 (final)",
+};
+
+pub(crate) static FSISCHART: Source = Source {
+    key: "fsischart",
+    title: "Safe Minimum Internal Temperature Chart",
+    publisher: "USDA FSIS",
+    number: "",
+    edition: "last updated Apr 14, 2025",
+};
+
+pub(crate) static LEAFLET_2006: Source = Source {
+    key: "leaflet-2006",
+    title: "Cold Food Storage Guidelines (one-page leaflet, code PG 8/06, refers to fsis.usda.gov)",
+    publisher: "US food-safety partnership leaflet",
+    number: "",
+    edition: "2006-08",
+};
+
+pub(crate) static ME_359: Source = Source {
+    key: "me-359",
+    title: "Rules governing the processing, handling, storing and labeling of smoked, cured and salted fish",
+    publisher: "Maine Dept. of Agriculture, Conservation and Forestry",
+    number: "01-001 C.M.R. ch. 359 ss. 1-3",
+    edition: "current through 2024 registers",
+};
+
+pub(crate) static ON_FPG: Source = Source {
+    key: "on-fpg",
+    title: "Fish plant guidelines, F.B.14.15 Smoking",
+    publisher: "Ontario Ministry of Agriculture, Food and Rural Affairs",
+    number: "F.B.14.15",
+    edition: "copy read undated",
+};
+
+pub(crate) static RU_TEXT: Source = Source {
+    key: "ru-text",
+    title: "Teaching text on fish smoking rules",
+    publisher: "not named",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static TRADE_PRACTICE: Source = Source {
+    key: "trade-practice",
+    title: "Common practice of the trade",
+    publisher: "no publisher",
+    number: "",
+    edition: "",
+};

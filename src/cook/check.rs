@@ -1,0 +1,230 @@
+use uom::si::f64::{TemperatureInterval, Time};
+
+use super::table::{FSIS_MEAT_DWELL, US_CONSUMER};
+use super::{Dwell, Endpoint};
+use crate::authority::Authority;
+use crate::cite::{Cited, Date};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::food::Food;
+use crate::range::Range;
+use crate::units::{Reading, seconds};
+
+const ENDPOINT: Rule = Rule::new("cook/endpoint", "hot enough inside, for long enough", Force::Safety);
+const REST: Rule = Rule::new("cook/rest", "the rest that belongs to the inside temperature", Force::Safety);
+const ANSWERED: Rule =
+    Rule::new("cook/authority", "an authority that says how this food is cooked", Force::Safety);
+
+/// The rules of this room.
+pub const RULES: [Rule; 3] = [ENDPOINT, REST, ANSWERED];
+
+const THERMOMETER: Missing = Missing::new(
+    "how far the thermometer may be off",
+    "write its tolerance under [instruments], as thermometer = \"2 °F\"",
+);
+const INSIDE: Missing = Missing::new(
+    "the inside temperature the cook ends at",
+    "write to = \"… °F\", measured in the coldest part",
+);
+const HELD: Missing = Missing::new(
+    "how long the coldest part is held at the temperature",
+    "write hold = \"… min\" on the step, or cook to a temperature that needs no hold",
+);
+const RESTED: Missing =
+    Missing::new("the rest after cooking", "write a step do = \"rest\" with for = \"3 min\" or more");
+const ANIMAL: Missing =
+    Missing::new("which animal the meat is from", "write from = \"pork\" on every ingredient of kind \"meat\"");
+const POULTRY: Missing = Missing::new(
+    "the 7-log times for poultry, which this version does not hold",
+    "take the time from the poultry tables of the guideline, or hold it against us-consumer",
+);
+
+const DWELL_NOTE: &str = "Counts only with the humidity and the come-up time of the same guideline, which this check does not judge.";
+
+/// Whether a food holds poultry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Animals {
+    /// None of it is.
+    NoPoultry,
+    /// Some of it is, or all.
+    SomePoultry,
+    /// The recipe does not say.
+    Unknown,
+}
+
+/// How a cook ends, as the recipe plans it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Plan {
+    /// The class of the food.
+    pub food: Food,
+    /// Whether there is poultry in it.
+    pub animals: Animals,
+    /// The inside temperature that the thermometer shows at the end.
+    pub inside: Option<Reading>,
+    /// How far the thermometer may be off.
+    pub thermometer: Option<TemperatureInterval>,
+    /// How long the coldest part is held there.
+    pub held: Option<Range<Time>>,
+    /// How long it rests afterwards.
+    pub rested: Option<Range<Time>>,
+    /// Where the temperature stands in the document.
+    pub place: Place,
+}
+
+impl Plan {
+    fn inside_within(&self) -> Option<Range<Reading>> {
+        let inside = self.inside?;
+        match self.thermometer {
+            Some(tolerance) => inside.within(tolerance).ok(),
+            None => Range::exactly(inside).ok(),
+        }
+    }
+
+    /// A finding without a stated tolerance cannot meet.
+    fn doubted(&self, finding: Finding) -> Finding {
+        if finding.verdict == Verdict::Meets && self.thermometer.is_none() {
+            Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
+        } else {
+            finding
+        }
+    }
+}
+
+/// Whether an authority says how a food is cooked.
+#[must_use]
+pub fn answers(authority: Authority, food: Food) -> bool {
+    match authority {
+        Authority::UsFsis => food.is_meat() && food != Food::Leftovers,
+        _ => consumer_row(authority, food, None).is_some(),
+    }
+}
+
+fn consumer_row(authority: Authority, food: Food, day: Option<Date>) -> Option<&'static Cited<Endpoint>> {
+    // Bacon is a whole cut that is cooked like one.
+    let food = if food == Food::Bacon { Food::WholeMeat } else { food };
+    US_CONSUMER.iter().find(|row| {
+        row.value.authority == authority && row.value.food == food && row.row.in_force.on(day)
+    })
+}
+
+/// Checks how a cook ends against the rules of one authority on one day.
+pub fn check(plan: &Plan, authority: Authority, day: Option<Date>, report: &mut impl FnMut(Finding)) {
+    if !answers(authority, plan.food) {
+        return;
+    }
+    let Some(inside) = plan.inside_within() else {
+        report(Finding::new(&ENDPOINT, Verdict::Unproven).missing(INSIDE).at(plan.place));
+        return;
+    };
+    if authority == Authority::UsFsis {
+        report(dwell(plan, &inside));
+    } else if let Some(row) = consumer_row(authority, plan.food, day) {
+        endpoint(plan, &inside, row, report);
+    }
+}
+
+fn endpoint(plan: &Plan, inside: &Range<Reading>, row: &'static Cited<Endpoint>, report: &mut impl FnMut(Finding)) {
+    let scale = inside.low().scale();
+    let limit = Limit::AtLeast(row.value.temperature.on(scale));
+    let verdict = limit.judge(inside);
+    let finding = Finding::new(&ENDPOINT, verdict).found(inside).limit(limit).row(&row.row).at(plan.place);
+    let finding = plan.doubted(finding);
+    report(match (finding.verdict, finding.missing) {
+        (Verdict::Meets, _) | (_, Some(_)) => finding,
+        _ => finding.mend(Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer))),
+    });
+    if row.value.rest > seconds(0.0) {
+        let limit = Limit::AtLeast(row.value.rest);
+        let finding = |verdict| Finding::new(&REST, verdict).limit(limit).row(&row.row).at(plan.place);
+        report(match plan.rested.or(plan.held) {
+            Some(rested) => {
+                let verdict = limit.judge(&rested);
+                let finding = finding(verdict).found(&rested);
+                if verdict == Verdict::Meets { finding } else { finding.mend(Mend::HoldFor(row.value.rest)) }
+            }
+            None => finding(Verdict::Unproven).missing(RESTED),
+        });
+    }
+}
+
+/// The reading at which a thermometer that may be off still proves a temperature.
+fn above(temperature: Reading, thermometer: Option<TemperatureInterval>) -> Reading {
+    let within = thermometer.and_then(|tolerance| temperature.within(tolerance).ok());
+    within.map_or(temperature, |range| range.high())
+}
+
+/// The row at or below a reading: never between two rows.
+///
+/// A reading is held against the figure printed on its own scale, so 68.3 °C is the
+/// row of 155 °F, which prints 68.3 °C, and 68.2 °C is the row below.
+///
+/// ```
+/// use greenweight::{cook::dwell_row, units::{PrintedTemperature, Reading, Scale, seconds}};
+///
+/// let row = dwell_row(Reading::new(68.3, Scale::Celsius)?).ok_or("below the table")?;
+/// assert_eq!(row.value.temperature, PrintedTemperature::Both(155.0, 68.3));
+/// assert_eq!(row.value.for_6_5_log, seconds(22.0));
+///
+/// let row = dwell_row(Reading::new(68.2, Scale::Celsius)?).ok_or("below the table")?;
+/// assert_eq!(row.row.key, "154F");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn dwell_row(inside: Reading) -> Option<&'static Cited<Dwell>> {
+    let reached = |row: &&Cited<Dwell>| {
+        Limit::AtLeast(row.value.temperature.on(inside.scale())).met_by(inside) == Some(true)
+    };
+    FSIS_MEAT_DWELL.iter().rev().find(reached)
+}
+
+fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
+    let unproven = |missing| {
+        Finding::new(&ENDPOINT, Verdict::Unproven).found(inside).missing(missing).at(plan.place)
+    };
+    if matches!(plan.food, Food::Poultry | Food::GroundPoultry) {
+        return unproven(POULTRY);
+    }
+    match plan.animals {
+        Animals::NoPoultry => {}
+        Animals::SomePoultry => return unproven(POULTRY),
+        Animals::Unknown => return unproven(ANIMAL),
+    }
+    let scale = inside.low().scale();
+    let zero = seconds(0.0);
+    let held = plan.held.unwrap_or(Range::ordered(zero, zero));
+    let (surest, best) = (dwell_row(inside.low()), dwell_row(inside.high()));
+    let needs = |row: &Cited<Dwell>| Limit::AtLeast(row.value.for_6_5_log);
+    let meets = surest.is_some_and(|row| needs(row).met_by(held.low()) == Some(true));
+    let possible = best.is_some_and(|row| needs(row).met_by(held.high()) == Some(true));
+    let first = FSIS_MEAT_DWELL.first();
+    let Some(shown) = surest.or(best).or(first) else { return unproven(INSIDE) };
+    let finding = |verdict| Finding::new(&ENDPOINT, verdict).row(&shown.row).at(plan.place).note(DWELL_NOTE);
+    // Where a row is reached the time at it is what is judged; where none is, the
+    // temperature.
+    let timed = |verdict| finding(verdict).found(&held).limit(needs(shown));
+    let lowest = Limit::AtLeast(shown.value.temperature.on(scale));
+    let at_once = FSIS_MEAT_DWELL.iter().find(|row| row.value.for_6_5_log <= zero);
+    let cook_to = at_once.map(|row| Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer)));
+    let mend = match surest {
+        Some(row) => Some(Mend::HoldFor(row.value.for_6_5_log)),
+        None => cook_to,
+    };
+    let mended = |finding: Finding| mend.map_or(finding, |mend| finding.mend(mend));
+    if meets {
+        let finding = if needs(shown).met_by(zero) == Some(true) {
+            finding(Verdict::Meets).found(inside).limit(lowest)
+        } else {
+            timed(Verdict::Meets)
+        };
+        return plan.doubted(finding);
+    }
+    if best.is_none() {
+        return mended(finding(Verdict::Breaks).found(inside).limit(lowest));
+    }
+    if plan.held.is_none() {
+        return mended(finding(Verdict::Unproven).found(inside).limit(needs(shown)).missing(HELD));
+    }
+    if possible {
+        return mended(timed(Verdict::Unproven));
+    }
+    mended(timed(Verdict::Breaks))
+}

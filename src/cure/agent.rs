@@ -1,0 +1,87 @@
+/// A substance that cures, as a type. A level of one does not compare with a level of
+/// another.
+pub trait Agent: Copy + core::fmt::Debug + private::Sealed + 'static {
+    /// Its name.
+    const NAME: &'static str;
+}
+
+/// A single substance, of known molar mass.
+pub trait Substance: Agent {
+    /// Grams per mole, from the five-figure atomic weights N 14.007, O 15.999,
+    /// Na 22.990, K 39.098.
+    const MOLAR_MASS: f64;
+}
+
+/// What a level is divided by, as a type. Levels on different bases do not compare.
+pub trait Basis: Copy + core::fmt::Debug + private::Sealed + 'static {
+    /// Its name.
+    const NAME: &'static str;
+}
+
+mod private {
+    pub trait Sealed {}
+}
+
+macro_rules! kinds {
+    ($kind:ident: $($(#[$doc:meta])* $name:ident = $words:literal;)+) => {
+        $(
+            $(#[$doc])*
+            #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+            pub struct $name;
+            impl private::Sealed for $name {}
+            impl $kind for $name {
+                const NAME: &'static str = $words;
+            }
+        )+
+    };
+}
+
+kinds! { Agent:
+    /// Sodium nitrite, NaNO2.
+    SodiumNitrite = "sodium nitrite";
+    /// Potassium nitrite, KNO2.
+    PotassiumNitrite = "potassium nitrite";
+    /// Sodium nitrate, NaNO3.
+    SodiumNitrate = "sodium nitrate";
+    /// Potassium nitrate, KNO3.
+    PotassiumNitrate = "potassium nitrate";
+    /// The nitrite ion, NO2-.
+    NitriteIon = "nitrite ion";
+    /// The nitrate ion, NO3-.
+    NitrateIon = "nitrate ion";
+    /// Sodium or potassium nitrite as weighed: what a rule means that gives both
+    /// salts one figure.
+    NitriteSalts = "nitrite";
+    /// Sodium or potassium nitrate as weighed.
+    NitrateSalts = "nitrate";
+    /// Sodium ascorbate or sodium erythorbate, anhydrous.
+    Ascorbate = "ascorbate or erythorbate";
+}
+
+kinds! { Basis:
+    /// The premix itself: a level on this basis is the strength of a curing salt.
+    InPremix = "of the premix";
+    /// Ingoing, on the green weight of the meat block.
+    OnGreenWeight = "ingoing, on green weight";
+    /// Ingoing, on the weight of the finished product.
+    OnFinishedWeight = "ingoing, on finished weight";
+    /// What an analysis finds in the finished product.
+    Residual = "residual, in the finished product";
+}
+
+macro_rules! molar_mass {
+    ($($name:ident = $row:ident;)+) => {
+        $(impl Substance for $name {
+            const MOLAR_MASS: f64 = super::table::$row.value;
+        })+
+    };
+}
+
+molar_mass! {
+    SodiumNitrite = MOLAR_MASS_NANO2;
+    PotassiumNitrite = MOLAR_MASS_KNO2;
+    SodiumNitrate = MOLAR_MASS_NANO3;
+    PotassiumNitrate = MOLAR_MASS_KNO3;
+    NitriteIon = MOLAR_MASS_NO2;
+    NitrateIon = MOLAR_MASS_NO3;
+}

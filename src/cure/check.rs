@@ -1,0 +1,512 @@
+use uom::si::f64::Mass;
+
+use super::agent::{Agent, Ascorbate, InPremix, NitriteSalts, OnGreenWeight};
+use super::level::Level;
+use super::limit::{BaconFormula, BaconLimit, IngoingLimit, Method};
+use super::method::{
+    GreenWeight, PickleWeight, PremixMass, Pump, ingoing, ingoing_between, largest_premix,
+    largest_reading, pumped, pumped_between,
+};
+use super::premix::Premix;
+use super::table::{
+    US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SODIUM, US_BACON_TOLERANCE, US_INGOING_NITRATE,
+    US_INGOING_NITRITE, US_MINIMUM,
+};
+use crate::authority::Authority;
+use crate::cite::{Cited, Date, Row};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::range::Range;
+use crate::units::kilograms;
+
+const INGOING_NITRITE: Rule =
+    Rule::new("cure/ingoing-nitrite", "nitrite that goes into the meat", Force::Safety);
+const INGOING_NITRATE: Rule =
+    Rule::new("cure/ingoing-nitrate", "nitrate that goes into the meat", Force::Safety);
+const LEAST_NITRITE: Rule =
+    Rule::new("cure/least-nitrite", "enough nitrite to be worth its name", Force::Advice);
+const BACON_NITRITE: Rule = Rule::new("cure/bacon-nitrite", "nitrite in bacon", Force::Safety);
+const BACON_NITRATE: Rule = Rule::new("cure/bacon-nitrate", "no nitrate in bacon", Force::Safety);
+const BACON_ASCORBATE: Rule =
+    Rule::new("cure/bacon-ascorbate", "ascorbate or erythorbate in pumped bacon", Force::Safety);
+const ANSWERED: Rule =
+    Rule::new("cure/authority", "an authority that limits this cure", Force::Safety);
+
+/// The rules of this room.
+pub const RULES: [Rule; 7] = [
+    INGOING_NITRITE,
+    INGOING_NITRATE,
+    LEAST_NITRITE,
+    BACON_NITRITE,
+    BACON_NITRATE,
+    BACON_ASCORBATE,
+    ANSWERED,
+];
+
+const STRENGTH: Missing = Missing::new(
+    "the strength of a curing premix",
+    "write strength = { sodium-nitrite = \"… %\" } from the label of the pack; never guess it",
+);
+const WEIGHT: Missing = Missing::new(
+    "the weight of a curing premix: a spoon is not a weight",
+    "weigh it, and write the amount in grams or ounces",
+);
+const SCALE: Missing = Missing::new(
+    "how finely the curing premix was weighed",
+    "write the smallest step of the scale under [instruments], as scale = \"1 g\"",
+);
+const GREEN: Missing = Missing::new(
+    "the green weight: no ingredient is meat with a weight",
+    "write the meat as an ingredient of kind \"meat\" with its weight",
+);
+const METHOD: Missing = Missing::new(
+    "the cure method",
+    "write cure = { method = \"ground\" }, or dry-rub, pumped, immersion",
+);
+const PICKLE: Missing = Missing::new(
+    "the weight of the pickle and the pump",
+    "give every ingredient of the pickle its weight and part = \"pickle\", and write pump = \"10 %\"",
+);
+const IMMERSION: Missing = Missing::new(
+    "whether an immersion cure is reckoned by pick-up or at equilibrium: the two can differ tenfold",
+    "have the pickle checked by someone licensed to; this version does not judge immersion",
+);
+const CULTURE: Missing = Missing::new(
+    "the sugar and the lactic culture without which so little nitrite is not allowed",
+    "write sugar = \"0.7 %\" or more and culture = true under cure, or use the standard amount",
+);
+
+/// An ingredient that brings curing agents.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Cure {
+    /// Its mass as written, or `None` where it is measured by the spoon.
+    pub mass: Option<Mass>,
+    /// Its strength, or `None` where the recipe does not say.
+    pub strength: Option<Premix>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// The pickle of a pumped cure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Pickle {
+    /// The weight of all of it.
+    pub weight: Range<PickleWeight>,
+    /// How much of it goes in.
+    pub pump: Range<Pump>,
+}
+
+/// What is cured, and how.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Batch<'a> {
+    /// Whether it becomes bacon, which has rules of its own.
+    pub bacon: bool,
+    /// The method, or `None` where the recipe does not say.
+    pub method: Option<Method>,
+    /// The green weight, or `None` where it cannot be told.
+    pub green: Option<Range<GreenWeight>>,
+    /// The smallest division of the scale.
+    pub scale: Option<Mass>,
+    /// Everything that brings curing agents.
+    pub cures: &'a [Cure],
+    /// The pickle, for a pumped cure.
+    pub pickle: Option<Pickle>,
+    /// Ascorbate or erythorbate, anhydrous; `None` where there is none.
+    pub ascorbate: Option<Mass>,
+    /// Added fermentable sugar in percent, where the recipe says.
+    pub sugar_percent: Option<f64>,
+    /// Whether a lactic culture is added, where the recipe says.
+    pub culture: Option<bool>,
+    /// Where the cure stands in the document.
+    pub place: Place,
+}
+
+/// A level that is known, perhaps only from below.
+struct Known<A> {
+    nominal: Level<A, OnGreenWeight>,
+    range: Range<Level<A, OnGreenWeight>>,
+    missing: Option<Missing>,
+    place: Place,
+}
+
+impl<A: Agent> Known<A> {
+    fn zero(place: Place) -> Self {
+        let zero = Level::of(0.0);
+        Self { nominal: zero, range: Range::ordered(zero, zero), missing: None, place }
+    }
+
+    fn is_zero(&self) -> bool {
+        self.range.high().mg_per_kg() <= 0.0
+    }
+
+    /// A finding of this level held against a limit. What is missing leaves the level
+    /// open upwards; a scale that is not stated leaves even a met limit unproven.
+    fn against(&self, rule: &'static Rule, limit: Limit<Level<A, OnGreenWeight>>, scale: Option<Mass>) -> Finding {
+        let range = match self.missing {
+            None => self.range,
+            Some(_) => Range::ordered(self.range.low(), Level::of(f64::INFINITY)),
+        };
+        let verdict = limit.judge(&range);
+        let finding = Finding::new(rule, verdict).found(&range).limit(limit).at(self.place);
+        match (verdict, self.missing, scale) {
+            (Verdict::Unproven, Some(missing), _) => finding.missing(missing),
+            (Verdict::Meets, None, None) if !self.is_zero() => {
+                Finding { verdict: Verdict::Unproven, ..finding }.missing(SCALE)
+            }
+            _ => finding,
+        }
+    }
+}
+
+impl Batch<'_> {
+    /// Why no level can be worked out at all, if that is so.
+    fn unknowable(&self) -> Option<Missing> {
+        match self.method {
+            None => Some(METHOD),
+            Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
+            Some(Method::Pumped) => self.pickle.is_none().then_some(PICKLE),
+            Some(Method::Immersion) => Some(IMMERSION),
+        }
+    }
+
+    fn weighed(&self, mass: Mass) -> Option<Range<PremixMass>> {
+        let shown = match self.scale {
+            Some(division) => Range::weighed(mass, division).ok()?,
+            None => Range::exactly(mass).ok()?,
+        };
+        PremixMass::range(shown).ok()
+    }
+
+    fn level_of<A: Agent>(&self, mass: Mass, strength: Level<A, InPremix>) -> Option<(Level<A, OnGreenWeight>, Range<Level<A, OnGreenWeight>>)> {
+        let weighed = self.weighed(mass)?;
+        let shown = PremixMass::new(mass).ok()?;
+        let strengths = Range::ordered(strength, strength);
+        match (self.method?, self.green, self.pickle) {
+            (Method::Ground | Method::DryRub, Some(green), _) => {
+                let middle = GreenWeight::new((green.low().mass() + green.high().mass()) * 0.5).ok()?;
+                Some((ingoing(shown, strength, middle), ingoing_between(weighed, strengths, green)))
+            }
+            (Method::Pumped, _, Some(pickle)) => Some((
+                pumped(shown, strength, pickle.middle()?, pickle.middle_pump()?),
+                pumped_between(weighed, strengths, pickle.weight, pickle.pump),
+            )),
+            _ => None,
+        }
+    }
+
+    /// The level of one agent over all ingredients.
+    fn total<A: Agent>(&self, strength_of: impl Fn(&Premix) -> Level<A, InPremix>) -> Known<A> {
+        let mut known = Known::zero(self.place);
+        for cure in self.cures {
+            let (Some(mass), Some(strength)) = (cure.mass, cure.strength) else {
+                known.missing = Some(if cure.strength.is_none() { STRENGTH } else { WEIGHT });
+                known.place = cure.place;
+                continue;
+            };
+            let strength = strength_of(&strength);
+            if strength.mg_per_kg() <= 0.0 {
+                continue;
+            }
+            let Some((nominal, range)) = self.level_of(mass, strength) else { continue };
+            known.nominal = known.nominal + nominal;
+            known.range = known.range.plus(range).unwrap_or(known.range);
+            if known.missing.is_none() {
+                known.place = cure.place;
+            }
+        }
+        known
+    }
+
+    /// The only ingredient that brings the agent, and its strength.
+    fn only_source<A: Agent>(&self, strength_of: impl Fn(&Premix) -> Level<A, InPremix>) -> Option<Level<A, InPremix>> {
+        let mut sources = self
+            .cures
+            .iter()
+            .filter_map(|cure| cure.strength.as_ref().map(&strength_of))
+            .filter(|strength| strength.mg_per_kg() > 0.0);
+        let only = sources.next();
+        if sources.next().is_some() { None } else { only }
+    }
+
+    /// What would bring the level under a ceiling.
+    fn mend_ceiling<A: Agent>(
+        &self,
+        ceiling: Level<A, OnGreenWeight>,
+        known: &Known<A>,
+        strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+    ) -> Option<Mend> {
+        if ceiling.mg_per_kg() <= 0.0 {
+            return Some(Mend::LeaveOut);
+        }
+        let Some(strength) = self.only_source(strength_of) else {
+            let share = ceiling.mg_per_kg() / known.range.high().mg_per_kg();
+            return (share.is_finite() && share < 1.0).then_some(Mend::UseShare(share));
+        };
+        let most = match (self.method?, self.green, self.pickle) {
+            (Method::Ground | Method::DryRub, Some(green), _) => {
+                largest_premix(ceiling, strength, green.low()).ok()?
+            }
+            (Method::Pumped, _, Some(pickle)) => aim(ceiling, strength, pickle.weight.low(), pickle.pump.high())?,
+            _ => return None,
+        };
+        match (largest_reading(most, self.scale), self.scale) {
+            (Some(reading), _) => Some(Mend::UseAtMost(reading)),
+            // A reading of one division may be off by half of it: three halves must fit.
+            (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),
+            (None, None) => None,
+        }
+    }
+}
+
+impl Batch<'_> {
+    /// A finding that misses a prescribed amount, with the mass that would hit it.
+    fn mend_target<A: Agent>(
+        &self,
+        finding: Finding,
+        target: Level<A, OnGreenWeight>,
+        strength: Option<Level<A, InPremix>>,
+    ) -> Finding {
+        if finding.verdict == Verdict::Meets || finding.missing.is_some() {
+            return finding;
+        }
+        let mass = self.pickle.zip(strength).and_then(|(pickle, strength)| {
+            aim(target, strength, pickle.middle()?, pickle.middle_pump()?)
+        });
+        mass.map_or(finding, |mass| finding.mend(Mend::Weigh(mass.mass())))
+    }
+}
+
+impl Pickle {
+    fn middle(&self) -> Option<PickleWeight> {
+        PickleWeight::new((self.weight.low().mass() + self.weight.high().mass()) * 0.5).ok()
+    }
+
+    fn middle_pump(&self) -> Option<Pump> {
+        Pump::new((self.pump.low().fraction() + self.pump.high().fraction()) * 0.5).ok()
+    }
+}
+
+/// The mass of premix in a batch of pickle that pumps in a level.
+fn aim<A: Agent>(
+    level: Level<A, OnGreenWeight>,
+    strength: Level<A, InPremix>,
+    pickle: PickleWeight,
+    pump: Pump,
+) -> Option<PremixMass> {
+    let mass = level.mg_per_kg() * pickle.mass().value / (strength.mg_per_kg() * pump.fraction());
+    PremixMass::new(kilograms(mass)).ok()
+}
+
+/// Checks what goes into a batch against the rules of one authority on one day.
+///
+/// Says nothing when the authority has no rule about curing; whoever calls it sees
+/// to it that at least one authority answers.
+pub fn check(batch: &Batch<'_>, authority: Authority, day: Option<Date>, report: &mut impl FnMut(Finding)) {
+    if batch.cures.is_empty() || !answers(authority) {
+        return;
+    }
+    if let Some(missing) = batch.unknowable() {
+        let rule = if batch.bacon { &BACON_NITRITE } else { &INGOING_NITRITE };
+        report(Finding::new(rule, Verdict::Unproven).missing(missing).at(batch.place));
+        if batch.bacon {
+            bacon_nitrate(batch, report);
+        }
+        return;
+    }
+    if batch.bacon {
+        bacon_nitrite(batch, authority, report);
+        bacon_nitrate(batch, report);
+        return;
+    }
+    let nitrite = batch.total(Premix::nitrite);
+    let shown = !nitrite.is_zero() || nitrite.missing.is_some();
+    if let Some(row) = row(&US_INGOING_NITRITE, authority, batch.method, day).filter(|_| shown) {
+        let finding = ceiling(batch, &INGOING_NITRITE, row.value.limit, &nitrite, Premix::nitrite);
+        report(finding.row(&row.row));
+        least(&nitrite, report);
+    }
+    let nitrate = batch.total(Premix::nitrate);
+    if let Some(row) = row(&US_INGOING_NITRATE, authority, batch.method, day).filter(|_| !nitrate.is_zero()) {
+        let finding = ceiling(batch, &INGOING_NITRATE, row.value.limit, &nitrate, Premix::nitrate);
+        report(finding.row(&row.row));
+    }
+}
+
+/// Whether an authority has rules about curing.
+#[must_use]
+pub fn answers(authority: Authority) -> bool {
+    US_INGOING_NITRITE.iter().any(|row| row.value.authority == authority)
+}
+
+fn row<A: Agent>(
+    table: &'static [Cited<IngoingLimit<A>>],
+    authority: Authority,
+    method: Option<Method>,
+    day: Option<Date>,
+) -> Option<&'static Cited<IngoingLimit<A>>> {
+    table.iter().find(|row| {
+        row.value.authority == authority
+            && method.is_some_and(|method| row.value.methods.contains(&method))
+            && row.row.in_force.on(day)
+    })
+}
+
+fn ceiling<A: Agent>(
+    batch: &Batch<'_>,
+    rule: &'static Rule,
+    limit: Limit<Level<A, OnGreenWeight>>,
+    known: &Known<A>,
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+) -> Finding {
+    let finding = known.against(rule, limit, batch.scale);
+    let (ceiling, _) = limit.figures();
+    match (finding.verdict, batch.mend_ceiling(ceiling, known, strength_of)) {
+        (Verdict::Breaks | Verdict::Unproven, Some(mend)) if finding.missing.is_none() => finding.mend(mend),
+        _ => finding,
+    }
+}
+
+/// The policy of a least level in products that must be kept cold: advice.
+fn least(nitrite: &Known<NitriteSalts>, report: &mut impl FnMut(Finding)) {
+    if nitrite.missing.is_some() || nitrite.is_zero() {
+        return;
+    }
+    let limit = US_MINIMUM.value;
+    let reached = limit.met_by(nitrite.nominal) == Some(true);
+    let mut finding = Finding::new(&LEAST_NITRITE, Verdict::Meets)
+        .found(&nitrite.range)
+        .limit(limit)
+        .row(&US_MINIMUM.row)
+        .at(nitrite.place);
+    if !reached {
+        finding.past_advice = true;
+        finding = finding.note("Less than a product that must be kept cold should hold, unless something else makes it safe.");
+    }
+    report(finding);
+}
+
+fn bacon_nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
+    // Any nitrate breaks the rule, whatever the weights: the label alone decides.
+    let place = batch.cures.iter().find(|cure| cure.strength.is_some_and(|premix| premix.nitrate().mg_per_kg() > 0.0));
+    let unknown = batch.cures.iter().find(|cure| cure.strength.is_none());
+    let finding = |verdict| Finding::new(&BACON_NITRATE, verdict).limit(US_BACON_NITRATE.value).row(&US_BACON_NITRATE.row);
+    report(match (place, unknown) {
+        (Some(cure), _) => finding(Verdict::Breaks).at(cure.place).mend(Mend::LeaveOut),
+        (None, Some(cure)) => finding(Verdict::Unproven).at(cure.place).missing(STRENGTH),
+        (None, None) => finding(Verdict::Meets).at(batch.place),
+    });
+}
+
+fn bacon_nitrite(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
+    let potassium = batch.total(Premix::potassium_nitrite);
+    if potassium.is_zero() {
+        bacon(batch, authority, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
+    } else if batch.total(Premix::sodium_nitrite).is_zero() {
+        bacon(batch, authority, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
+    } else {
+        // Both salts: the potassium salt counts as the sodium salt of the same nitrite.
+        let both = |premix: &Premix| premix.sodium_nitrite() + premix.potassium_nitrite().as_sodium_nitrite();
+        bacon(batch, authority, &US_BACON_SODIUM, both, report);
+    }
+}
+
+fn bacon<A: Agent>(
+    batch: &Batch<'_>,
+    authority: Authority,
+    table: &'static [Cited<BaconLimit<A>>],
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
+    report: &mut impl FnMut(Finding),
+) {
+    let nitrite = batch.total(strength_of);
+    let find = |formula| table.iter().find(move |row| row.value.authority == authority && row.value.formula == formula);
+    let formula = match batch.method {
+        Some(Method::Pumped) => pumped_formula(&nitrite, table),
+        Some(Method::Immersion) => BaconFormula::Immersion,
+        _ => BaconFormula::DryCure,
+    };
+    let Some(row) = find(formula) else { return };
+    let limit = row.value.limit;
+    let finding = match limit {
+        Limit::Exactly(target) => {
+            let finding = on_target(batch, &BACON_NITRITE, target, accepted_around(target), &nitrite);
+            let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
+            batch.mend_target(finding, target, batch.only_source(strength_of))
+        }
+        _ => ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of).row(&row.row),
+    };
+    let sugar = row.value.sugar_percent.is_none_or(|least| batch.sugar_percent.is_some_and(|sugar| sugar >= least));
+    let culture = !row.value.lactic_culture || batch.culture == Some(true);
+    report(if finding.verdict == Verdict::Meets && !(sugar && culture) {
+        Finding { verdict: Verdict::Unproven, ..finding }.missing(CULTURE)
+    } else {
+        finding
+    });
+    if let Some(prescribed) = row.value.ascorbate {
+        ascorbate(batch, prescribed, &row.row, report);
+    }
+}
+
+/// Which of the three pumped formulas a level aims at.
+fn pumped_formula<A: Agent>(nitrite: &Known<A>, table: &'static [Cited<BaconLimit<A>>]) -> BaconFormula {
+    let aims = |row: &&Cited<BaconLimit<A>>| match row.value.limit {
+        Limit::Exactly(target) => close(nitrite.nominal, target),
+        Limit::Between(..) => row.value.limit.met_by(nitrite.nominal) == Some(true),
+        _ => false,
+    };
+    table.iter().find(aims).map_or(BaconFormula::Pumped, |row| row.value.formula)
+}
+
+/// A prescribed amount is printed in whole mg/kg; a formulation that rounds to it is it.
+fn close<A: Agent>(nominal: Level<A, OnGreenWeight>, target: Level<A, OnGreenWeight>) -> bool {
+    (nominal.mg_per_kg() - target.mg_per_kg()).abs() <= 0.5
+}
+
+/// A level held against a prescribed amount. `accepted` is how far one belly may stray
+/// from the amount; without it only the formulation is judged.
+fn on_target<A: Agent>(
+    batch: &Batch<'_>,
+    rule: &'static Rule,
+    target: Level<A, OnGreenWeight>,
+    accepted: Option<Limit<Level<A, OnGreenWeight>>>,
+    known: &Known<A>,
+) -> Finding {
+    let finding = known.against(rule, Limit::Exactly(target), batch.scale);
+    if known.missing.is_some() {
+        return finding;
+    }
+    let strays = accepted.is_some_and(|band| band.judge(&known.range) != Verdict::Meets);
+    let within_reach = known.range.contains(target) && !known.range.is_exact();
+    let verdict = match (close(known.nominal, target), strays) {
+        (true, false) if batch.scale.is_some() => Verdict::Meets,
+        (true, _) => Verdict::Unproven,
+        (false, _) if within_reach => Verdict::Unproven,
+        (false, _) => Verdict::Breaks,
+    };
+    let missing = (verdict == Verdict::Unproven && batch.scale.is_none()).then_some(SCALE);
+    Finding { verdict, missing, ..finding }
+}
+
+/// The variation that is accepted around the standard amount, as a share of any.
+fn accepted_around<A>(target: Level<A, OnGreenWeight>) -> Option<Limit<Level<A, OnGreenWeight>>>
+where
+    A: Agent,
+{
+    let Limit::Between(low, high) = US_BACON_TOLERANCE.value else { return None };
+    let middle = (low.mg_per_kg() + high.mg_per_kg()) * 0.5;
+    let end = |end: f64| Level::of(target.mg_per_kg() * end / middle);
+    Some(Limit::Between(end(low.mg_per_kg()), end(high.mg_per_kg())))
+}
+
+fn ascorbate(
+    batch: &Batch<'_>,
+    prescribed: Level<Ascorbate, OnGreenWeight>,
+    row: &'static Row,
+    report: &mut impl FnMut(Finding),
+) {
+    let pure = Level::<Ascorbate, InPremix>::of(1e6);
+    let known = match batch.ascorbate.and_then(|mass| batch.level_of(mass, pure)) {
+        Some((nominal, range)) => Known { nominal, range, missing: None, place: batch.place },
+        None => Known::zero(batch.place),
+    };
+    let finding = on_target(batch, &BACON_ASCORBATE, prescribed, None, &known).row(row);
+    report(batch.mend_target(finding, prescribed, Some(pure)));
+}

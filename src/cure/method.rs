@@ -1,0 +1,279 @@
+use uom::si::f64::Mass;
+
+use super::agent::{Agent, InPremix, OnGreenWeight};
+use super::level::Level;
+use super::CureError;
+use crate::range::{Measured, OutOfRange, Range, bounds};
+use crate::units::{floor_to_division, kilograms};
+
+bounds! {
+    GREEN: "green weight", "kg", 1e-6, 1e6;
+    ADDED: "mass of curing premix", "kg", 0.0, 1e6;
+    PICKLE: "weight of the pickle", "kg", 1e-6, 1e6;
+    PUMP: "pump, as a fraction of green weight", "", 0.0, 1.0;
+}
+
+/// The weight of the meat block before anything is added: meat, meat byproduct and
+/// poultry. Water, ice, binders and spices are not in it.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct GreenWeight(Mass);
+
+/// A mass of curing premix, or of any ingredient that carries a curing agent.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct PremixMass(Mass);
+
+/// The weight of a whole batch of pickle: water, salt, sugar, cure, everything.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct PickleWeight(Mass);
+
+/// Pickle taken up, as a fraction of green weight: 0.1 is a 10 percent pump.
+///
+/// fraction = (weight after − green weight) / green weight. Dividing by the pumped
+/// weight instead understates it.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct Pump(f64);
+
+macro_rules! weights {
+    ($($name:ident in $bounds:ident;)+) => {
+        $(impl $name {
+            /// The weight as a checked input.
+            ///
+            /// # Errors
+            /// [`OutOfRange`] when it is negative, not a number or beyond any batch; a
+            /// weight that divides may not be zero either.
+            pub fn new(mass: Mass) -> Result<Self, OutOfRange> {
+                $bounds.check(mass.value)?;
+                Ok(Self(mass))
+            }
+
+            /// The mass.
+            #[must_use]
+            pub const fn mass(self) -> Mass {
+                self.0
+            }
+
+            /// Both ends of a range as checked inputs.
+            ///
+            /// # Errors
+            /// [`CureError::OutOfRange`] as for [`Self::new`].
+            pub fn range(masses: Range<Mass>) -> Result<Range<Self>, CureError> {
+                masses.try_map(|mass| Ok(Self::new(mass)?))
+            }
+        })+
+    };
+}
+
+weights! {
+    GreenWeight in GREEN;
+    PremixMass in ADDED;
+    PickleWeight in PICKLE;
+}
+
+impl Pump {
+    /// A fraction from 0 to 1; 10 percent is 0.1.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside that: a 12 here would be a percent number.
+    pub fn new(fraction: f64) -> Result<Self, OutOfRange> {
+        Ok(Self(PUMP.check(fraction)?))
+    }
+
+    /// The fraction that two weighings give.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] when the piece lost weight or more than doubled it.
+    ///
+    /// ```
+    /// use greenweight::{cure::{GreenWeight, Pump}, units::kilograms};
+    ///
+    /// let pump = Pump::from_weights(GreenWeight::new(kilograms(10.0))?, kilograms(11.2))?;
+    /// assert!((pump.fraction() - 0.12).abs() < 1e-12);
+    /// # Ok::<(), greenweight::range::OutOfRange>(())
+    /// ```
+    pub fn from_weights(green: GreenWeight, after: Mass) -> Result<Self, OutOfRange> {
+        Self::new(((after - green.0) / green.0).value)
+    }
+
+    /// The fraction.
+    #[must_use]
+    pub const fn fraction(self) -> f64 {
+        self.0
+    }
+}
+
+/// The ingoing level that a mass of premix gives when it is mixed into ground meat
+/// or rubbed on as a dry cure.
+///
+/// level = premix × strength / green weight, in mg/kg. Basis: the green weight
+/// (Processing Inspectors' Calculations Handbook, FSIS Directive 7620.3, chapter 3,
+/// page 11); the expression follows from it.
+///
+/// ```
+/// use greenweight::cure::{GreenWeight, Level, PremixMass, ingoing};
+/// use greenweight::units::{ounces, pounds};
+///
+/// // A quarter of an ounce of a premix with 6.25 % sodium nitrite, to 7 lb of meat.
+/// let premix = PremixMass::new(ounces(0.25))?;
+/// let strength = Level::<greenweight::cure::SodiumNitrite, _>::percent(6.25)?;
+/// let level = ingoing(premix, strength, GreenWeight::new(pounds(7.0))?);
+/// assert!((level.mg_per_kg() - 139.508_928_571).abs() < 1e-8);
+/// # Ok::<(), greenweight::range::OutOfRange>(())
+/// ```
+#[must_use]
+pub fn ingoing<A: Agent>(
+    premix: PremixMass,
+    strength: Level<A, InPremix>,
+    green: GreenWeight,
+) -> Level<A, OnGreenWeight> {
+    Level::of(premix.0.value * strength.mg_per_kg() / green.0.value)
+}
+
+/// [`ingoing`] for inputs known between two ends.
+///
+/// # Errors
+/// Never for inputs that exist; the ends of a range of levels are in order.
+pub fn ingoing_between<A: Agent>(
+    premix: Range<PremixMass>,
+    strength: Range<Level<A, InPremix>>,
+    green: Range<GreenWeight>,
+) -> Range<Level<A, OnGreenWeight>> {
+    let low = ingoing(premix.low(), strength.low(), green.high());
+    let high = ingoing(premix.high(), strength.high(), green.low());
+    outward(low, high)
+}
+
+/// A product and a quotient each cost half a unit in the last place; two units either
+/// way hold them, and a level never falls below zero.
+fn outward<A: Agent>(
+    low: Level<A, OnGreenWeight>,
+    high: Level<A, OnGreenWeight>,
+) -> Range<Level<A, OnGreenWeight>> {
+    let low = low.just_below().just_below();
+    let low = if low.mg_per_kg() < 0.0 { Level::of(0.0) } else { low };
+    Range::ordered(low, high.just_above().just_above())
+}
+
+/// The largest mass of premix that stays at or below a ceiling: the inverse of
+/// [`ingoing`].
+///
+/// premix = ceiling × green weight / strength.
+///
+/// The result never gives more than the ceiling when it is put back into [`ingoing`],
+/// to the last bit.
+///
+/// # Errors
+/// [`CureError::NoAgent`] when the premix holds none of the agent.
+///
+/// ```
+/// use greenweight::cure::{GreenWeight, Level, SodiumNitrite, ingoing, largest_premix};
+/// use greenweight::units::kilograms;
+///
+/// let green = GreenWeight::new(kilograms(1.0))?;
+/// let strength = Level::<SodiumNitrite, _>::percent(6.25)?;
+/// let premix = largest_premix(Level::new(156.25)?, strength, green)?;
+/// assert_eq!(premix.mass(), kilograms(0.0025));
+/// assert_eq!(ingoing(premix, strength, green).mg_per_kg(), 156.25);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn largest_premix<A: Agent>(
+    ceiling: Level<A, OnGreenWeight>,
+    strength: Level<A, InPremix>,
+    green: GreenWeight,
+) -> Result<PremixMass, CureError> {
+    let mass = inverse(ceiling, strength, green)?;
+    Ok(PremixMass(if mass.value * strength.mg_per_kg() / green.0.value > ceiling.mg_per_kg() {
+        mass.just_below()
+    } else {
+        mass
+    }))
+}
+
+/// The smallest mass of premix that reaches a minimum, to the last bit.
+///
+/// # Errors
+/// [`CureError::NoAgent`] when the premix holds none of the agent.
+pub fn smallest_premix<A: Agent>(
+    minimum: Level<A, OnGreenWeight>,
+    strength: Level<A, InPremix>,
+    green: GreenWeight,
+) -> Result<PremixMass, CureError> {
+    let mass = inverse(minimum, strength, green)?;
+    Ok(PremixMass(if mass.value * strength.mg_per_kg() / green.0.value < minimum.mg_per_kg() {
+        mass.just_above()
+    } else {
+        mass
+    }))
+}
+
+fn inverse<A: Agent>(
+    level: Level<A, OnGreenWeight>,
+    strength: Level<A, InPremix>,
+    green: GreenWeight,
+) -> Result<Mass, CureError> {
+    if strength.is_zero() {
+        return Err(CureError::NoAgent { agent: A::NAME });
+    }
+    Ok(kilograms(level.mg_per_kg() * green.0.value / strength.mg_per_kg()))
+}
+
+/// The masses of premix between a minimum and a ceiling.
+///
+/// # Errors
+/// [`CureError::EmptyWindow`] when the minimum is above the ceiling,
+/// [`CureError::NoAgent`] when the premix holds none of the agent.
+pub fn premix_window<A: Agent>(
+    minimum: Level<A, OnGreenWeight>,
+    ceiling: Level<A, OnGreenWeight>,
+    strength: Level<A, InPremix>,
+    green: GreenWeight,
+) -> Result<Range<PremixMass>, CureError> {
+    let empty = CureError::EmptyWindow {
+        minimum: minimum.mg_per_kg(),
+        ceiling: ceiling.mg_per_kg(),
+    };
+    if minimum > ceiling {
+        return Err(empty);
+    }
+    let low = smallest_premix(minimum, strength, green)?;
+    let high = largest_premix(ceiling, strength, green)?;
+    Range::new(low, high).map_err(|_| empty)
+}
+
+/// The ingoing level of pumped or massaged meat.
+///
+/// level = premix × strength / pickle × pump, in mg/kg of green weight. The pickle is
+/// weighed: 100 US gallons are 1000 lb only for a pickle of 10 lb to the gallon.
+#[must_use]
+pub fn pumped<A: Agent>(
+    premix: PremixMass,
+    strength: Level<A, InPremix>,
+    pickle: PickleWeight,
+    pump: Pump,
+) -> Level<A, OnGreenWeight> {
+    Level::of(premix.0.value * strength.mg_per_kg() / pickle.0.value * pump.0)
+}
+
+/// [`pumped`] for inputs known between two ends.
+pub fn pumped_between<A: Agent>(
+    premix: Range<PremixMass>,
+    strength: Range<Level<A, InPremix>>,
+    pickle: Range<PickleWeight>,
+    pump: Range<Pump>,
+) -> Range<Level<A, OnGreenWeight>> {
+    let low = pumped(premix.low(), strength.low(), pickle.high(), pump.low());
+    let high = pumped(premix.high(), strength.high(), pickle.low(), pump.high());
+    let widened = outward(low, high);
+    outward(widened.low(), widened.high())
+}
+
+/// The largest reading of a scale that stays at or below a mass, when the scale may be
+/// off by half a division: the most a cook can be told to weigh out.
+///
+/// `None` when not even one division fits, and the batch is too small for the scale.
+#[must_use]
+pub fn largest_reading(most: PremixMass, division: Option<Mass>) -> Option<Mass> {
+    let Some(division) = division else { return Some(most.0) };
+    let room = most.0 - division * 0.5;
+    let reading = floor_to_division(room, division).ok()?;
+    (reading.value > 0.0).then_some(reading)
+}

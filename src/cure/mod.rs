@@ -1,0 +1,93 @@
+//! Curing agents: levels with a basis, how much premix, and the limits.
+//!
+//! Three different numbers must not be mixed. *Ingoing* is what goes into the meat,
+//! on its green weight; *residual* is what an analysis finds in the finished
+//! product; and the figures for fish and home-cure mixes are on the finished product
+//! as well. Here they are different types: see [`Level`].
+//!
+//! | symbol | meaning | unit |
+//! |---|---|---|
+//! | m | mass of curing premix | kg |
+//! | s | strength of the premix, mg of agent per kg of premix | mg/kg |
+//! | W | green weight of the meat block | kg |
+//! | P | weight of the whole batch of pickle | kg |
+//! | p | pump, as a fraction of green weight | |
+//!
+//! Ground meat and dry rub: level = m s / W ([`ingoing`]), and its inverse
+//! m = level W / s ([`largest_premix`], [`smallest_premix`], [`premix_window`]).
+//! Pumped: level = m s p / P ([`pumped`]).
+//!
+//! # The tables
+#![doc = include_str!("../../references/pages/cure/us-ingoing.md")]
+#![doc = include_str!("../../references/pages/cure/us-bacon.md")]
+
+mod agent;
+mod check;
+mod level;
+mod limit;
+mod method;
+#[rustfmt::skip]
+mod table;
+
+use crate::range::{OutOfRange, RangeError};
+
+pub use agent::{
+    Agent, Ascorbate, Basis, InPremix, NitrateIon, NitrateSalts, NitriteIon, NitriteSalts,
+    OnFinishedWeight, OnGreenWeight, PotassiumNitrate, PotassiumNitrite, Residual, SodiumNitrate,
+    SodiumNitrite, Substance,
+};
+pub use check::{Batch, Cure, Pickle, RULES, answers, check};
+pub use level::Level;
+pub use limit::{BaconFormula, BaconLimit, IngoingLimit, Method};
+pub use method::{
+    GreenWeight, PickleWeight, PremixMass, Pump, ingoing, ingoing_between, largest_premix,
+    largest_reading, premix_window, pumped, pumped_between, smallest_premix,
+};
+pub use premix::Premix;
+pub use table::{
+    US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SODIUM, US_BACON_TOLERANCE, US_INGOING_NITRATE,
+    US_INGOING_NITRITE, US_MINIMUM,
+};
+
+mod premix;
+
+/// Why a question about a cure has no answer.
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum CureError {
+    /// An input is outside its bounds.
+    #[error(transparent)]
+    OutOfRange(#[from] OutOfRange),
+    /// Two inputs do not make a range.
+    #[error(transparent)]
+    Range(RangeError),
+    /// The premix does not hold the agent at all.
+    #[error("the premix holds no {agent}, so no mass of it reaches a level")]
+    NoAgent {
+        /// The agent that was asked for.
+        agent: &'static str,
+    },
+    /// The minimum is above the ceiling.
+    #[error("no mass of premix gives at least {minimum} and at most {ceiling} mg/kg")]
+    EmptyWindow {
+        /// The minimum, mg/kg.
+        minimum: f64,
+        /// The ceiling, mg/kg.
+        ceiling: f64,
+    },
+    /// The strengths of a premix add up to more than the premix.
+    #[error("the agents of the premix add up to {sum} mg/kg, more than the premix weighs")]
+    MoreThanWhole {
+        /// The sum, mg/kg.
+        sum: f64,
+    },
+}
+
+impl From<RangeError> for CureError {
+    fn from(error: RangeError) -> Self {
+        match error {
+            RangeError::OutOfRange(error) => Self::OutOfRange(error),
+            other => Self::Range(other),
+        }
+    }
+}

@@ -1,0 +1,108 @@
+use super::CureError;
+use super::agent::{
+    InPremix, NitrateSalts, NitriteSalts, PotassiumNitrate, PotassiumNitrite, SodiumNitrate,
+    SodiumNitrite,
+};
+use super::level::Level;
+
+/// The strength of a curing premix by agent, as its label gives it. What is not
+/// named is zero: a label names every curing agent.
+///
+/// ```
+/// use greenweight::cure::{Level, Premix};
+///
+/// let premix = Premix::new().with_sodium_nitrite(Level::percent(6.25)?)?;
+/// assert_eq!(premix.nitrite().mg_per_kg(), 62_500.0);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Premix {
+    sodium_nitrite: Level<SodiumNitrite, InPremix>,
+    potassium_nitrite: Level<PotassiumNitrite, InPremix>,
+    sodium_nitrate: Level<SodiumNitrate, InPremix>,
+    potassium_nitrate: Level<PotassiumNitrate, InPremix>,
+}
+
+impl Premix {
+    /// A premix without any curing agent.
+    #[must_use]
+    pub const fn new() -> Self {
+        Self {
+            sodium_nitrite: Level::of(0.0),
+            potassium_nitrite: Level::of(0.0),
+            sodium_nitrate: Level::of(0.0),
+            potassium_nitrate: Level::of(0.0),
+        }
+    }
+
+    fn whole(self) -> Result<Self, CureError> {
+        let sum = self.nitrite().mg_per_kg() + self.nitrate().mg_per_kg();
+        if sum > 1e6 { Err(CureError::MoreThanWhole { sum }) } else { Ok(self) }
+    }
+
+    /// With this much sodium nitrite.
+    ///
+    /// # Errors
+    /// [`CureError::MoreThanWhole`] when the agents add up to more than the premix.
+    pub fn with_sodium_nitrite(mut self, level: Level<SodiumNitrite, InPremix>) -> Result<Self, CureError> {
+        self.sodium_nitrite = level;
+        self.whole()
+    }
+
+    /// With this much potassium nitrite.
+    ///
+    /// # Errors
+    /// [`CureError::MoreThanWhole`] when the agents add up to more than the premix.
+    pub fn with_potassium_nitrite(mut self, level: Level<PotassiumNitrite, InPremix>) -> Result<Self, CureError> {
+        self.potassium_nitrite = level;
+        self.whole()
+    }
+
+    /// With this much sodium nitrate.
+    ///
+    /// # Errors
+    /// [`CureError::MoreThanWhole`] when the agents add up to more than the premix.
+    pub fn with_sodium_nitrate(mut self, level: Level<SodiumNitrate, InPremix>) -> Result<Self, CureError> {
+        self.sodium_nitrate = level;
+        self.whole()
+    }
+
+    /// With this much potassium nitrate.
+    ///
+    /// # Errors
+    /// [`CureError::MoreThanWhole`] when the agents add up to more than the premix.
+    pub fn with_potassium_nitrate(mut self, level: Level<PotassiumNitrate, InPremix>) -> Result<Self, CureError> {
+        self.potassium_nitrate = level;
+        self.whole()
+    }
+
+    /// Sodium nitrite.
+    #[must_use]
+    pub const fn sodium_nitrite(&self) -> Level<SodiumNitrite, InPremix> {
+        self.sodium_nitrite
+    }
+
+    /// Potassium nitrite.
+    #[must_use]
+    pub const fn potassium_nitrite(&self) -> Level<PotassiumNitrite, InPremix> {
+        self.potassium_nitrite
+    }
+
+    /// Both nitrites, as weighed.
+    #[must_use]
+    pub fn nitrite(&self) -> Level<NitriteSalts, InPremix> {
+        self.sodium_nitrite.as_weighed() + self.potassium_nitrite.as_weighed()
+    }
+
+    /// Both nitrates, as weighed.
+    #[must_use]
+    pub fn nitrate(&self) -> Level<NitrateSalts, InPremix> {
+        self.sodium_nitrate.as_weighed() + self.potassium_nitrate.as_weighed()
+    }
+}
+
+impl Default for Premix {
+    fn default() -> Self {
+        Self::new()
+    }
+}

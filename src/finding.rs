@@ -1,0 +1,412 @@
+//! Verdicts, limits and findings.
+//!
+//! A [`Limit`] is held against what is known of a quantity, a [`Range`], and the
+//! answer is a [`Verdict`]: it *meets* when every value in the range does,
+//! *breaks* when none does, and is *unproven* in between. A [`Finding`] carries the
+//! verdict with everything needed to argue with it.
+//!
+//! ```
+//! use greenweight::{finding::{Limit, Verdict}, range::Range};
+//!
+//! let ceiling = Limit::AtMost(156.25);
+//! assert_eq!(ceiling.judge(&Range::new(138.0, 141.0)?), Verdict::Meets);
+//! assert_eq!(ceiling.judge(&Range::new(150.0, 160.0)?), Verdict::Unproven);
+//! assert_eq!(ceiling.judge(&Range::new(157.0, 158.0)?), Verdict::Breaks);
+//! # Ok::<(), greenweight::range::RangeError>(())
+//! ```
+
+use core::cmp::Ordering;
+use core::fmt;
+use uom::si::f64::{Mass, Time};
+use uom::si::{Dimension, Quantity, Units};
+
+use crate::cite::Row;
+use crate::range::Range;
+use crate::units::Reading;
+
+/// What a check found.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+pub enum Verdict {
+    /// The limit is met by everything the quantity may be.
+    Meets,
+    /// It cannot be told: something is missing, or the range straddles the limit.
+    Unproven,
+    /// The limit is broken by everything the quantity may be.
+    Breaks,
+}
+
+impl Verdict {
+    /// In words: `meets`, `unproven` or `breaks`.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Meets => "meets",
+            Self::Unproven => "unproven",
+            Self::Breaks => "breaks",
+        }
+    }
+}
+
+/// A quantity that can be held against a limit.
+///
+/// Conversions between customary and metric units cost a few units in the last
+/// place of an `f64`. Two values closer than [`SAME`] are the same value here, so
+/// that 1 oz to 100 lb written in grams still equals 625 mg/kg.
+pub trait Comparable: Copy {
+    /// How the two compare, `None` when they cannot be.
+    fn against(self, other: Self) -> Option<Ordering>;
+}
+
+/// Relative difference below which two values are one: sixteen units in the last
+/// place, some ten million times finer than any scale.
+pub const SAME: f64 = 16.0 * f64::EPSILON;
+
+impl Comparable for f64 {
+    fn against(self, other: Self) -> Option<Ordering> {
+        if (self - other).abs() <= SAME * self.abs().max(other.abs()) {
+            Some(Ordering::Equal)
+        } else {
+            self.partial_cmp(&other)
+        }
+    }
+}
+
+impl<D: Dimension + ?Sized, U: Units<f64> + ?Sized> Comparable for Quantity<D, U, f64> {
+    fn against(self, other: Self) -> Option<Ordering> {
+        self.value.against(other.value)
+    }
+}
+
+impl Comparable for Reading {
+    fn against(self, other: Self) -> Option<Ordering> {
+        self.value().against(other.on(self.scale()).value())
+    }
+}
+
+/// A limit with the operator its document prints.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Limit<T> {
+    /// No more than this.
+    AtMost(T),
+    /// Less than this.
+    Below(T),
+    /// No less than this.
+    AtLeast(T),
+    /// More than this.
+    Above(T),
+    /// This, neither more nor less.
+    Exactly(T),
+    /// From the first to the second, both included.
+    Between(T, T),
+}
+
+impl<T> Limit<T> {
+    /// The operator in words.
+    #[must_use]
+    pub const fn operator(&self) -> &'static str {
+        match self {
+            Self::AtMost(_) => "at most",
+            Self::Below(_) => "below",
+            Self::AtLeast(_) => "at least",
+            Self::Above(_) => "above",
+            Self::Exactly(_) => "exactly",
+            Self::Between(..) => "from",
+        }
+    }
+
+    /// The same limit on a converted quantity.
+    pub fn map<U>(self, convert: impl Fn(T) -> U) -> Limit<U> {
+        match self {
+            Self::AtMost(a) => Limit::AtMost(convert(a)),
+            Self::Below(a) => Limit::Below(convert(a)),
+            Self::AtLeast(a) => Limit::AtLeast(convert(a)),
+            Self::Above(a) => Limit::Above(convert(a)),
+            Self::Exactly(a) => Limit::Exactly(convert(a)),
+            Self::Between(a, b) => Limit::Between(convert(a), convert(b)),
+        }
+    }
+}
+
+impl<T: Copy> Limit<T> {
+    /// The figures of the limit: one, or the two of a window.
+    #[must_use]
+    pub const fn figures(&self) -> (T, Option<T>) {
+        match *self {
+            Self::AtMost(a) | Self::Below(a) | Self::AtLeast(a) | Self::Above(a) | Self::Exactly(a) => (a, None),
+            Self::Between(a, b) => (a, Some(b)),
+        }
+    }
+}
+
+impl<T: Comparable + PartialOrd> Limit<T> {
+    /// Whether one value meets the limit; `None` when it cannot be compared.
+    #[must_use]
+    pub fn met_by(&self, value: T) -> Option<bool> {
+        Some(match *self {
+            Self::AtMost(a) => value.against(a)?.is_le(),
+            Self::Below(a) => value.against(a)?.is_lt(),
+            Self::AtLeast(a) => value.against(a)?.is_ge(),
+            Self::Above(a) => value.against(a)?.is_gt(),
+            Self::Exactly(a) => value.against(a)?.is_eq(),
+            Self::Between(a, b) => value.against(a)?.is_ge() && value.against(b)?.is_le(),
+        })
+    }
+
+    /// The limit held against everything the quantity may be.
+    #[must_use]
+    pub fn judge(&self, known: &Range<T>) -> Verdict {
+        let (Some(low), Some(high)) = (self.met_by(known.low()), self.met_by(known.high())) else {
+            return Verdict::Unproven;
+        };
+        // Between two values that both miss a window lies the window itself, unless
+        // both miss it on the same side.
+        let (first, second) = self.figures();
+        let outside = known.high() < first || known.low() > second.unwrap_or(first);
+        match (low, high) {
+            (true, true) => Verdict::Meets,
+            (false, false) if outside || matches!(self, Self::Below(_) | Self::Above(_)) => Verdict::Breaks,
+            _ => Verdict::Unproven,
+        }
+    }
+}
+
+/// A value of one of the kinds a report prints.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Measure {
+    /// A level in mg/kg, of a substance, on a basis.
+    Level {
+        /// Milligrams per kilogram of the basis.
+        mg_per_kg: f64,
+        /// What is weighed.
+        agent: &'static str,
+        /// What it is divided by.
+        basis: &'static str,
+    },
+    /// A temperature.
+    Temperature(Reading),
+    /// A length of time.
+    Duration(Time),
+    /// A mass.
+    Mass(Mass),
+}
+
+impl PartialOrd for Measure {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        match (self, other) {
+            (
+                Self::Level { mg_per_kg: a, agent: x, basis: p },
+                Self::Level { mg_per_kg: b, agent: y, basis: q },
+            ) if x == y && p == q => a.partial_cmp(b),
+            (Self::Temperature(a), Self::Temperature(b)) => a.partial_cmp(b),
+            (Self::Duration(a), Self::Duration(b)) => a.partial_cmp(b),
+            (Self::Mass(a), Self::Mass(b)) => a.partial_cmp(b),
+            _ => None,
+        }
+    }
+}
+
+impl From<Reading> for Measure {
+    fn from(value: Reading) -> Self {
+        Self::Temperature(value)
+    }
+}
+
+impl From<Time> for Measure {
+    fn from(value: Time) -> Self {
+        Self::Duration(value)
+    }
+}
+
+impl From<Mass> for Measure {
+    fn from(value: Mass) -> Self {
+        Self::Mass(value)
+    }
+}
+
+/// What a rule is about: whether missing it can hurt somebody.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[non_exhaustive]
+pub enum Force {
+    /// A safety limit.
+    Safety,
+    /// A limit of quality: broken, the food is spoiled for its purpose, not dangerous.
+    Quality,
+    /// Advice: to depart from it is a note, never a break.
+    Advice,
+}
+
+/// A rule, which many findings may come from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub struct Rule {
+    /// Its identity, which does not change: `room/what-it-asks`.
+    pub id: &'static str,
+    /// What it asks, in a few words.
+    pub asks: &'static str,
+    /// What missing it means.
+    pub force: Force,
+}
+
+impl Rule {
+    pub(crate) const fn new(id: &'static str, asks: &'static str, force: Force) -> Self {
+        Self { id, asks, force }
+    }
+}
+
+/// A change that would mend a finding, computed by the inverse of the formula that
+/// found it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Mend {
+    /// Use at most this mass of the named ingredient.
+    UseAtMost(Mass),
+    /// Weigh out this mass, neither more nor less.
+    Weigh(Mass),
+    /// Use all curing ingredients at this share of their written masses.
+    UseShare(f64),
+    /// Leave the ingredient out.
+    LeaveOut,
+    /// The scale is too coarse for this batch: use one with at most this division.
+    FinerScale(Mass),
+    /// Bring the inside to at least this temperature by the thermometer.
+    CookTo(Reading),
+    /// Hold the inside at the temperature for at least this long.
+    HoldFor(Time),
+    /// Keep the chamber at or below this temperature by the thermometer.
+    KeepAtOrBelow(Reading),
+    /// Keep for at most this long.
+    KeepFor(Time),
+}
+
+/// Something a verdict would need and the recipe does not say.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub struct Missing {
+    /// What is missing.
+    pub what: &'static str,
+    /// How to say it.
+    pub say: &'static str,
+}
+
+impl Missing {
+    pub(crate) const fn new(what: &'static str, say: &'static str) -> Self {
+        Self { what, say }
+    }
+}
+
+/// A stretch of a document, in bytes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Place {
+    /// The first byte.
+    pub start: usize,
+    /// The byte after the last.
+    pub end: usize,
+}
+
+/// A verdict and what it rests on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Finding {
+    /// The rule.
+    pub rule: &'static Rule,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// What was found, as a range.
+    pub found: Option<Range<Measure>>,
+    /// The limit it was held against.
+    pub limit: Option<Limit<Measure>>,
+    /// The rows the limit comes from, the governing one first.
+    pub rows: [Option<&'static Row>; 2],
+    /// What is missing, when the verdict is *unproven* for want of it.
+    pub missing: Option<Missing>,
+    /// What would mend it.
+    pub mend: Option<Mend>,
+    /// A remark that belongs in every report of this finding.
+    pub note: Option<&'static str>,
+    /// Whether advice was departed from. The verdict of advice is never *breaks*.
+    pub past_advice: bool,
+    /// Where in the document the figure stands.
+    pub place: Place,
+}
+
+impl Finding {
+    /// A finding with nothing but its verdict, to be filled with the builder methods.
+    #[must_use]
+    pub const fn new(rule: &'static Rule, verdict: Verdict) -> Self {
+        Self {
+            rule,
+            verdict,
+            found: None,
+            limit: None,
+            rows: [None, None],
+            missing: None,
+            mend: None,
+            note: None,
+            past_advice: false,
+            place: Place { start: 0, end: 0 },
+        }
+    }
+
+    /// With what was found.
+    #[must_use]
+    pub fn found<T: Into<Measure> + Copy + PartialOrd>(mut self, known: &Range<T>) -> Self {
+        self.found = Some(Range::ordered(known.low().into(), known.high().into()));
+        self
+    }
+
+    /// With the limit.
+    #[must_use]
+    pub fn limit<T: Into<Measure>>(mut self, limit: Limit<T>) -> Self {
+        self.limit = Some(limit.map(Into::into));
+        self
+    }
+
+    /// With the row the limit comes from.
+    #[must_use]
+    pub const fn row(mut self, row: &'static Row) -> Self {
+        self.rows = match self.rows {
+            [None, _] => [Some(row), None],
+            [first, _] => [first, Some(row)],
+        };
+        self
+    }
+
+    /// With what is missing.
+    #[must_use]
+    pub const fn missing(mut self, missing: Missing) -> Self {
+        self.missing = Some(missing);
+        self
+    }
+
+    /// With a mend.
+    #[must_use]
+    pub const fn mend(mut self, mend: Mend) -> Self {
+        self.mend = Some(mend);
+        self
+    }
+
+    /// With a remark.
+    #[must_use]
+    pub const fn note(mut self, note: &'static str) -> Self {
+        self.note = Some(note);
+        self
+    }
+
+    /// At a place in the document.
+    #[must_use]
+    pub const fn at(mut self, place: Place) -> Self {
+        self.place = place;
+        self
+    }
+}
+
+impl fmt::Display for Verdict {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.words())
+    }
+}

@@ -1,0 +1,162 @@
+use uom::si::f64::Time;
+
+use super::Storage;
+use super::table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
+use crate::authority::Authority;
+use crate::cite::{Cited, Date};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::range::Range;
+use crate::units::{PrintedTemperature, Reading};
+
+const FRIDGE_TIME: Rule = Rule::new("store/fridge-time", "days in the refrigerator", Force::Safety);
+const FRIDGE_COLD: Rule = Rule::new("store/fridge-temperature", "a cold enough refrigerator", Force::Safety);
+const FREEZER_TIME: Rule = Rule::new("store/freezer-time", "months at its best in the freezer", Force::Advice);
+const FREEZER_COLD: Rule = Rule::new("store/freezer-temperature", "a cold enough freezer", Force::Safety);
+const ANSWERED: Rule = Rule::new("store/authority", "an authority that says how long this keeps", Force::Safety);
+
+/// The rules of this room.
+pub const RULES: [Rule; 5] = [FRIDGE_TIME, FRIDGE_COLD, FREEZER_TIME, FREEZER_COLD, ANSWERED];
+
+const LIKE: Missing = Missing::new(
+    "which row of the storage chart the food is like",
+    "write like = \"…\" on the step, with a row of the chart, for example \"sausage/cooked\"",
+);
+const WORDS: Missing = Missing::new(
+    "a number of days: the chart has words for this food",
+    "follow the words of the chart, which stand beside this finding",
+);
+const HOW_LONG: Missing = Missing::new("how long it is kept", "write for = \"… days\" on the step");
+const HOW_COLD: Missing = Missing::new("how cold it is kept", "write at = \"… °F\" on the step");
+
+/// Where a food is kept cold.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+pub enum Cold {
+    /// In a refrigerator.
+    Refrigerator,
+    /// In a freezer.
+    Freezer,
+}
+
+/// How a food is kept, as the recipe plans it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Keeping {
+    /// Where.
+    pub cold: Cold,
+    /// The row of the chart it is like, found with [`chart_row`].
+    pub like: Option<&'static Cited<Storage>>,
+    /// How cold.
+    pub at: Option<Reading>,
+    /// For how long.
+    pub time: Option<Range<Time>>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// Whether an authority says how long food keeps.
+#[must_use]
+pub fn answers(authority: Authority) -> bool {
+    authority == Authority::UsConsumer
+}
+
+/// The row of the storage chart with this key that is in force on a day, by default
+/// the current edition.
+///
+/// ```
+/// use greenweight::{cite::Date, store::chart_row};
+///
+/// let now = chart_row("ham/canned-shelf-stable-opened", None).ok_or("no row")?;
+/// assert_eq!(now.value.refrigerate.printed(), "3 to 4 days");
+/// let then = chart_row("ham/canned-shelf-stable-opened", Some(Date::new(2019, 6, 1)?));
+/// assert_eq!(then.ok_or("no row")?.value.refrigerate.printed(), "5 to 14 days");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn chart_row(key: &str, day: Option<Date>) -> Option<&'static Cited<Storage>> {
+    COLD_FOOD.iter().find(|row| {
+        // An older row's key carries its edition after an @.
+        let name = row.row.key.split('@').next();
+        name == Some(key) && row.row.in_force.on(day)
+    })
+}
+
+/// The keys of the current chart.
+pub fn chart_keys() -> impl Iterator<Item = &'static str> {
+    COLD_FOOD.iter().filter(|row| row.row.in_force.on(None)).map(|row| row.row.key)
+}
+
+/// Checks how a food is kept against the rules of one authority.
+pub fn check(keeping: &Keeping, authority: Authority, report: &mut impl FnMut(Finding)) {
+    if !answers(authority) {
+        return;
+    }
+    temperature(keeping, report);
+    match keeping.cold {
+        Cold::Refrigerator => fridge_time(keeping, report),
+        Cold::Freezer => freezer_time(keeping, report),
+    }
+}
+
+fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
+    let (rule, row): (_, &'static Cited<PrintedTemperature>) = match keeping.cold {
+        Cold::Refrigerator => (&FRIDGE_COLD, &HOME_REFRIGERATOR),
+        Cold::Freezer => (&FREEZER_COLD, &HOME_FREEZER),
+    };
+    let Some(at) = keeping.at else {
+        report(Finding::new(rule, Verdict::Unproven).row(&row.row).missing(HOW_COLD).at(keeping.place));
+        return;
+    };
+    let ceiling = row.value.on(at.scale());
+    let limit = Limit::AtMost(ceiling);
+    let known = Range::ordered(at, at);
+    let finding = Finding::new(rule, limit.judge(&known)).found(&known).limit(limit).row(&row.row).at(keeping.place);
+    report(if finding.verdict == Verdict::Meets { finding } else { finding.mend(Mend::KeepAtOrBelow(ceiling)) });
+}
+
+fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
+    let finding = |verdict| Finding::new(&FRIDGE_TIME, verdict).at(keeping.place);
+    let Some(like) = keeping.like else {
+        report(finding(Verdict::Unproven).missing(LIKE));
+        return;
+    };
+    let finding = |verdict| finding(verdict).row(&like.row);
+    let Some(time) = keeping.time else {
+        report(finding(Verdict::Unproven).missing(HOW_LONG));
+        return;
+    };
+    let Some(chart) = like.value.refrigerate.time() else {
+        report(finding(Verdict::Unproven).found(&time).missing(WORDS));
+        return;
+    };
+    let limit = Limit::AtMost(chart.high());
+    // A recipe that says "3 to 5 days" lets its reader take 5.
+    let longest = Range::ordered(time.high(), time.high());
+    let verdict = limit.judge(&longest);
+    let finding = finding(verdict).found(&time).limit(limit);
+    let past = Limit::AtMost(chart.low()).met_by(time.high()) == Some(false);
+    report(match verdict {
+        Verdict::Meets if past => finding.note("Within the limit, and past the shorter time that the chart advises."),
+        Verdict::Meets => finding,
+        _ => finding.mend(Mend::KeepFor(chart.high())),
+    });
+}
+
+fn freezer_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
+    // Advice asks for nothing: what the recipe leaves out is not missed here.
+    let (Some(like), Some(time)) = (keeping.like, keeping.time) else { return };
+    let finding = Finding::new(&FREEZER_TIME, Verdict::Meets).found(&time).row(&like.row).at(keeping.place);
+    let Some(chart) = like.value.freeze.time() else {
+        report(Finding { past_advice: true, ..finding }
+            .note("The chart has words in place of a time. They are about quality, unless the food was never frozen in time."));
+        return;
+    };
+    let limit = Limit::AtMost(chart.high());
+    let finding = finding.limit(limit);
+    if limit.met_by(time.high()) == Some(true) {
+        report(finding);
+    } else {
+        report(Finding { past_advice: true, ..finding }
+            .mend(Mend::KeepFor(chart.high()))
+            .note("Past its best, not unsafe: food kept frozen at 0 °F (−18 °C) or below stays safe."));
+    }
+}

@@ -1,0 +1,81 @@
+//! Refrigerator limits and freezer advice.
+//!
+//! Days in a refrigerator are a limit. Months in a freezer are advice about quality:
+//! food kept at 0 °F or colder stays safe, so a time past the advice is a note and
+//! never a break. The two are different types that do not compare:
+//!
+//! ```compile_fail,E0308
+//! use greenweight::store::chart_row;
+//! let row = chart_row("sausage/cooked", None).unwrap();
+//! assert!(row.value.refrigerate == row.value.freeze);
+//! ```
+//!
+//! # The tables
+#![doc = include_str!("../../references/pages/store/cold-food.md")]
+#![doc = include_str!("../../references/pages/store/home-temperatures.md")]
+
+mod check;
+#[rustfmt::skip]
+mod table;
+
+use uom::si::f64::Time;
+
+use crate::range::Range;
+
+pub use check::{Cold, Keeping, RULES, answers, chart_keys, chart_row, check};
+pub use table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
+
+/// How long a food keeps in a refrigerator: a limit. It does not compare with
+/// [`FreezerTime`], which is advice about quality.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FridgeTime(pub(crate) Keeps);
+
+/// How long a food is at its best in a freezer: advice about quality, never a limit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FreezerTime(pub(crate) Keeps);
+
+/// A storage time as a chart prints it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Keeps {
+    pub(crate) printed: &'static str,
+    pub(crate) days: Option<(f64, f64)>,
+}
+
+macro_rules! times {
+    ($($name:ident)+) => {
+        $(impl $name {
+            /// What the chart prints, which may be words: "do not freeze".
+            #[must_use]
+            pub const fn printed(&self) -> &'static str {
+                self.0.printed
+            }
+
+            /// The time, where the chart prints one. The upper end is the limit, the
+            /// lower end the advice. A month counts 30 days and a year 365.
+            #[must_use]
+            pub fn time(&self) -> Option<Range<Time>> {
+                self.0.days.map(|(low, high)| {
+                    Range::ordered(crate::units::days(low), crate::units::days(high))
+                })
+            }
+        })+
+    };
+}
+
+times!(FridgeTime FreezerTime);
+
+/// A row of a storage chart.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Storage {
+    /// The food, as the chart names it.
+    pub item: &'static str,
+    /// The edition of the chart.
+    pub edition: &'static str,
+    /// In the refrigerator.
+    pub refrigerate: FridgeTime,
+    /// In the freezer.
+    pub freeze: FreezerTime,
+    /// From when the times count, empty where the chart does not say.
+    pub counted_from: &'static str,
+}

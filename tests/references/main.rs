@@ -1,0 +1,42 @@
+//! The published figures against themselves: each is worked out or read again from
+//! the words its document prints, and a second transcription must agree.
+
+mod check;
+mod second_key;
+
+use greenweight_references::References;
+
+#[test]
+fn the_printed_words_of_the_cure_rows_give_their_figures() {
+    check::reckon_again(References::read().table("cure/us-ingoing"));
+}
+
+#[test]
+fn the_atoms_give_the_molar_masses() {
+    check::weigh_atoms(References::read().table("cure/molar-mass"));
+}
+
+#[test]
+fn celsius_and_fahrenheit_of_a_row_are_one_temperature_but_for_noted_misprints() {
+    References::read().tables.iter().for_each(check::compare_scales);
+}
+
+#[test]
+fn the_words_of_the_storage_chart_give_its_days() {
+    check::read_durations_again(References::read().table("store/cold-food"));
+}
+
+#[test]
+fn dwell_times_fall_as_the_temperature_rises_and_7_log_is_never_shorter() {
+    check::falls(References::read().table("cook/fsis-meat-dwell"));
+}
+
+#[test]
+fn units_are_what_their_rows_say() {
+    check::weigh_units(References::read().table("units/customary"));
+}
+
+#[test]
+fn a_second_transcription_of_each_table_agrees_with_the_first() {
+    second_key::compare(&References::read());
+}

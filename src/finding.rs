@@ -26,7 +26,11 @@ use crate::units::Reading;
 
 /// What a check found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "kebab-case")
+)]
 pub enum Verdict {
     /// The limit is met by everything the quantity may be.
     Meets,
@@ -134,7 +138,11 @@ impl<T: Copy> Limit<T> {
     #[must_use]
     pub const fn figures(&self) -> (T, Option<T>) {
         match *self {
-            Self::AtMost(a) | Self::Below(a) | Self::AtLeast(a) | Self::Above(a) | Self::Exactly(a) => (a, None),
+            Self::AtMost(a)
+            | Self::Below(a)
+            | Self::AtLeast(a)
+            | Self::Above(a)
+            | Self::Exactly(a) => (a, None),
             Self::Between(a, b) => (a, Some(b)),
         }
     }
@@ -166,7 +174,9 @@ impl<T: Comparable + PartialOrd> Limit<T> {
         let outside = known.high() < first || known.low() > second.unwrap_or(first);
         match (low, high) {
             (true, true) => Verdict::Meets,
-            (false, false) if outside || matches!(self, Self::Below(_) | Self::Above(_)) => Verdict::Breaks,
+            (false, false) if outside || matches!(self, Self::Below(_) | Self::Above(_)) => {
+                Verdict::Breaks
+            }
             _ => Verdict::Unproven,
         }
     }
@@ -197,8 +207,16 @@ impl PartialOrd for Measure {
     fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
         match (self, other) {
             (
-                Self::Level { mg_per_kg: a, agent: x, basis: p },
-                Self::Level { mg_per_kg: b, agent: y, basis: q },
+                Self::Level {
+                    mg_per_kg: a,
+                    agent: x,
+                    basis: p,
+                },
+                Self::Level {
+                    mg_per_kg: b,
+                    agent: y,
+                    basis: q,
+                },
             ) if x == y && p == q => a.partial_cmp(b),
             (Self::Temperature(a), Self::Temperature(b)) => a.partial_cmp(b),
             (Self::Duration(a), Self::Duration(b)) => a.partial_cmp(b),
@@ -228,7 +246,11 @@ impl From<Mass> for Measure {
 
 /// What a rule is about: whether missing it can hurt somebody.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "kebab-case")
+)]
 #[non_exhaustive]
 pub enum Force {
     /// A safety limit.

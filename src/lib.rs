@@ -1,6 +1,7 @@
 //! scaffold
 #![cfg_attr(not(feature = "std"), no_std)]
 #![cfg_attr(docsrs, feature(doc_cfg))]
+#![warn(unreachable_pub)]
 #![cfg_attr(
     not(test),
     deny(
@@ -12,7 +13,6 @@
         clippy::indexing_slicing,
         clippy::string_slice,
         clippy::as_conversions,
-        clippy::arithmetic_side_effects,
         clippy::float_cmp
     )
 )]

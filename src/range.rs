@@ -32,7 +32,12 @@ impl Bounds {
     /// Bounds of `field`, both ends allowed.
     #[must_use]
     pub const fn new(field: &'static str, unit: &'static str, low: f64, high: f64) -> Self {
-        Self { field, unit, low, high }
+        Self {
+            field,
+            unit,
+            low,
+            high,
+        }
     }
 
     /// The value itself when it lies inside.
@@ -43,7 +48,10 @@ impl Bounds {
         if value >= self.low && value <= self.high {
             Ok(value)
         } else {
-            Err(OutOfRange { bounds: *self, value })
+            Err(OutOfRange {
+                bounds: *self,
+                value,
+            })
         }
     }
 }
@@ -92,8 +100,17 @@ impl OutOfRange {
 
 impl fmt::Display for OutOfRange {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Bounds { field, unit, low, high } = self.bounds;
-        write!(f, "{field} of {} {unit} is outside {low} to {high} {unit}", self.value)
+        let Bounds {
+            field,
+            unit,
+            low,
+            high,
+        } = self.bounds;
+        write!(
+            f,
+            "{field} of {} {unit} is outside {low} to {high} {unit}",
+            self.value
+        )
     }
 }
 
@@ -149,10 +166,16 @@ impl Measured for f64 {
 
 impl<D: Dimension + ?Sized, U: Units<f64> + ?Sized> Measured for Quantity<D, U, f64> {
     fn just_below(self) -> Self {
-        Self { value: self.value.next_down(), ..self }
+        Self {
+            value: self.value.next_down(),
+            ..self
+        }
     }
     fn just_above(self) -> Self {
-        Self { value: self.value.next_up(), ..self }
+        Self {
+            value: self.value.next_up(),
+            ..self
+        }
     }
     fn is_finite(self) -> bool {
         self.value.is_finite()
@@ -176,7 +199,11 @@ impl<T: Copy + PartialOrd> Range<T> {
     /// # Errors
     /// [`RangeError::Ends`] when `low` is above `high` or either is not a number.
     pub fn new(low: T, high: T) -> Result<Self, RangeError> {
-        if low <= high { Ok(Self { low, high }) } else { Err(RangeError::Ends) }
+        if low <= high {
+            Ok(Self { low, high })
+        } else {
+            Err(RangeError::Ends)
+        }
     }
 
     /// A range whose ends the caller has in order.

@@ -11,7 +11,11 @@ pub(crate) mod sources;
 
 /// What kind of statement a figure is. It decides what a broken limit means.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "kebab-case")
+)]
 #[non_exhaustive]
 pub enum Standing {
     /// Statute or regulation.
@@ -45,7 +49,11 @@ impl Standing {
 
 /// How the figure was seen by whoever entered it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "kebab-case")
+)]
 #[non_exhaustive]
 pub enum Seen {
     /// Read in the document itself.
@@ -103,7 +111,12 @@ pub struct Citation {
 
 impl fmt::Display for Citation {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Source { title, number, edition, .. } = self.source;
+        let Source {
+            title,
+            number,
+            edition,
+            ..
+        } = self.source;
         if number.is_empty() {
             f.write_str(title)?;
         } else {
@@ -112,7 +125,13 @@ impl fmt::Display for Citation {
         if !edition.is_empty() {
             write!(f, ", {edition}")?;
         }
-        write!(f, "; {}; {}, {}", self.place, self.standing.words(), self.seen.words())
+        write!(
+            f,
+            "; {}; {}, {}",
+            self.place,
+            self.standing.words(),
+            self.seen.words()
+        )
     }
 }
 
@@ -145,7 +164,8 @@ impl Date {
     pub fn new(year: u16, month: u8, day: u8) -> Result<Self, crate::range::OutOfRange> {
         YEAR.check(year.into())?;
         MONTH.check(month.into())?;
-        let leap = year.is_multiple_of(4) && (!year.is_multiple_of(100) || year.is_multiple_of(400));
+        let leap =
+            year.is_multiple_of(4) && (!year.is_multiple_of(100) || year.is_multiple_of(400));
         let last = match month {
             2 if leap => 29.0,
             2 => 28.0,
@@ -191,7 +211,8 @@ impl InForce {
     pub fn on(&self, day: Option<Date>) -> bool {
         match day {
             Some(day) => {
-                self.from.is_none_or(|from| from <= day) && self.until.is_none_or(|until| day < until)
+                self.from.is_none_or(|from| from <= day)
+                    && self.until.is_none_or(|until| day < until)
             }
             None => self.until.is_none(),
         }

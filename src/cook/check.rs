@@ -9,10 +9,21 @@ use crate::food::Food;
 use crate::range::Range;
 use crate::units::{Reading, seconds};
 
-const ENDPOINT: Rule = Rule::new("cook/endpoint", "hot enough inside, for long enough", Force::Safety);
-const REST: Rule = Rule::new("cook/rest", "the rest that belongs to the inside temperature", Force::Safety);
-const ANSWERED: Rule =
-    Rule::new("cook/authority", "an authority that says how this food is cooked", Force::Safety);
+const ENDPOINT: Rule = Rule::new(
+    "cook/endpoint",
+    "hot enough inside, for long enough",
+    Force::Safety,
+);
+const REST: Rule = Rule::new(
+    "cook/rest",
+    "the rest that belongs to the inside temperature",
+    Force::Safety,
+);
+const ANSWERED: Rule = Rule::new(
+    "cook/authority",
+    "an authority that says how this food is cooked",
+    Force::Safety,
+);
 
 /// The rules of this room.
 pub const RULES: [Rule; 3] = [ENDPOINT, REST, ANSWERED];
@@ -29,10 +40,14 @@ const HELD: Missing = Missing::new(
     "how long the coldest part is held at the temperature",
     "write hold = \"… min\" on the step, or cook to a temperature that needs no hold",
 );
-const RESTED: Missing =
-    Missing::new("the rest after cooking", "write a step do = \"rest\" with for = \"3 min\" or more");
-const ANIMAL: Missing =
-    Missing::new("which animal the meat is from", "write from = \"pork\" on every ingredient of kind \"meat\"");
+const RESTED: Missing = Missing::new(
+    "the rest after cooking",
+    "write a step do = \"rest\" with for = \"3 min\" or more",
+);
+const ANIMAL: Missing = Missing::new(
+    "which animal the meat is from",
+    "write from = \"pork\" on every ingredient of kind \"meat\"",
+);
 const POULTRY: Missing = Missing::new(
     "the 7-log times for poultry, which this version does not hold",
     "take the time from the poultry tables of the guideline, or hold it against us-consumer",
@@ -82,7 +97,11 @@ impl Plan {
     /// A finding without a stated tolerance cannot meet.
     fn doubted(&self, finding: Finding) -> Finding {
         if finding.verdict == Verdict::Meets && self.thermometer.is_none() {
-            Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
+            Finding {
+                verdict: Verdict::Unproven,
+                ..finding
+            }
+            .missing(THERMOMETER)
         } else {
             finding
         }
@@ -98,21 +117,38 @@ pub fn answers(authority: Authority, food: Food) -> bool {
     }
 }
 
-fn consumer_row(authority: Authority, food: Food, day: Option<Date>) -> Option<&'static Cited<Endpoint>> {
+fn consumer_row(
+    authority: Authority,
+    food: Food,
+    day: Option<Date>,
+) -> Option<&'static Cited<Endpoint>> {
     // Bacon is a whole cut that is cooked like one.
-    let food = if food == Food::Bacon { Food::WholeMeat } else { food };
+    let food = if food == Food::Bacon {
+        Food::WholeMeat
+    } else {
+        food
+    };
     US_CONSUMER.iter().find(|row| {
         row.value.authority == authority && row.value.food == food && row.row.in_force.on(day)
     })
 }
 
 /// Checks how a cook ends against the rules of one authority on one day.
-pub fn check(plan: &Plan, authority: Authority, day: Option<Date>, report: &mut impl FnMut(Finding)) {
+pub fn check(
+    plan: &Plan,
+    authority: Authority,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
     if !answers(authority, plan.food) {
         return;
     }
     let Some(inside) = plan.inside_within() else {
-        report(Finding::new(&ENDPOINT, Verdict::Unproven).missing(INSIDE).at(plan.place));
+        report(
+            Finding::new(&ENDPOINT, Verdict::Unproven)
+                .missing(INSIDE)
+                .at(plan.place),
+        );
         return;
     };
     if authority == Authority::UsFsis {
@@ -122,24 +158,45 @@ pub fn check(plan: &Plan, authority: Authority, day: Option<Date>, report: &mut 
     }
 }
 
-fn endpoint(plan: &Plan, inside: &Range<Reading>, row: &'static Cited<Endpoint>, report: &mut impl FnMut(Finding)) {
+fn endpoint(
+    plan: &Plan,
+    inside: &Range<Reading>,
+    row: &'static Cited<Endpoint>,
+    report: &mut impl FnMut(Finding),
+) {
     let scale = inside.low().scale();
     let limit = Limit::AtLeast(row.value.temperature.on(scale));
     let verdict = limit.judge(inside);
-    let finding = Finding::new(&ENDPOINT, verdict).found(inside).limit(limit).row(&row.row).at(plan.place);
+    let finding = Finding::new(&ENDPOINT, verdict)
+        .found(inside)
+        .limit(limit)
+        .row(&row.row)
+        .at(plan.place);
     let finding = plan.doubted(finding);
     report(match (finding.verdict, finding.missing) {
         (Verdict::Meets, _) | (_, Some(_)) => finding,
-        _ => finding.mend(Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer))),
+        _ => finding.mend(Mend::CookTo(above(
+            row.value.temperature.on(scale),
+            plan.thermometer,
+        ))),
     });
     if row.value.rest > seconds(0.0) {
         let limit = Limit::AtLeast(row.value.rest);
-        let finding = |verdict| Finding::new(&REST, verdict).limit(limit).row(&row.row).at(plan.place);
+        let finding = |verdict| {
+            Finding::new(&REST, verdict)
+                .limit(limit)
+                .row(&row.row)
+                .at(plan.place)
+        };
         report(match plan.rested.or(plan.held) {
             Some(rested) => {
                 let verdict = limit.judge(&rested);
                 let finding = finding(verdict).found(&rested);
-                if verdict == Verdict::Meets { finding } else { finding.mend(Mend::HoldFor(row.value.rest)) }
+                if verdict == Verdict::Meets {
+                    finding
+                } else {
+                    finding.mend(Mend::HoldFor(row.value.rest))
+                }
             }
             None => finding(Verdict::Unproven).missing(RESTED),
         });
@@ -178,7 +235,10 @@ pub fn dwell_row(inside: Reading) -> Option<&'static Cited<Dwell>> {
 
 fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
     let unproven = |missing| {
-        Finding::new(&ENDPOINT, Verdict::Unproven).found(inside).missing(missing).at(plan.place)
+        Finding::new(&ENDPOINT, Verdict::Unproven)
+            .found(inside)
+            .missing(missing)
+            .at(plan.place)
     };
     if matches!(plan.food, Food::Poultry | Food::GroundPoultry) {
         return unproven(POULTRY);
@@ -196,14 +256,24 @@ fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
     let meets = surest.is_some_and(|row| needs(row).met_by(held.low()) == Some(true));
     let possible = best.is_some_and(|row| needs(row).met_by(held.high()) == Some(true));
     let first = FSIS_MEAT_DWELL.first();
-    let Some(shown) = surest.or(best).or(first) else { return unproven(INSIDE) };
-    let finding = |verdict| Finding::new(&ENDPOINT, verdict).row(&shown.row).at(plan.place).note(DWELL_NOTE);
+    let Some(shown) = surest.or(best).or(first) else {
+        return unproven(INSIDE);
+    };
+    let finding = |verdict| {
+        Finding::new(&ENDPOINT, verdict)
+            .row(&shown.row)
+            .at(plan.place)
+            .note(DWELL_NOTE)
+    };
     // Where a row is reached the time at it is what is judged; where none is, the
     // temperature.
     let timed = |verdict| finding(verdict).found(&held).limit(needs(shown));
     let lowest = Limit::AtLeast(shown.value.temperature.on(scale));
-    let at_once = FSIS_MEAT_DWELL.iter().find(|row| row.value.for_6_5_log <= zero);
-    let cook_to = at_once.map(|row| Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer)));
+    let at_once = FSIS_MEAT_DWELL
+        .iter()
+        .find(|row| row.value.for_6_5_log <= zero);
+    let cook_to =
+        at_once.map(|row| Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer)));
     let mend = match surest {
         Some(row) => Some(Mend::HoldFor(row.value.for_6_5_log)),
         None => cook_to,
@@ -221,7 +291,12 @@ fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
         return mended(finding(Verdict::Breaks).found(inside).limit(lowest));
     }
     if plan.held.is_none() {
-        return mended(finding(Verdict::Unproven).found(inside).limit(needs(shown)).missing(HELD));
+        return mended(
+            finding(Verdict::Unproven)
+                .found(inside)
+                .limit(needs(shown))
+                .missing(HELD),
+        );
     }
     if possible {
         return mended(timed(Verdict::Unproven));

@@ -18,18 +18,33 @@ use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict}
 use crate::range::Range;
 use crate::units::kilograms;
 
-const INGOING_NITRITE: Rule =
-    Rule::new("cure/ingoing-nitrite", "nitrite that goes into the meat", Force::Safety);
-const INGOING_NITRATE: Rule =
-    Rule::new("cure/ingoing-nitrate", "nitrate that goes into the meat", Force::Safety);
-const LEAST_NITRITE: Rule =
-    Rule::new("cure/least-nitrite", "enough nitrite to be worth its name", Force::Advice);
+const INGOING_NITRITE: Rule = Rule::new(
+    "cure/ingoing-nitrite",
+    "nitrite that goes into the meat",
+    Force::Safety,
+);
+const INGOING_NITRATE: Rule = Rule::new(
+    "cure/ingoing-nitrate",
+    "nitrate that goes into the meat",
+    Force::Safety,
+);
+const LEAST_NITRITE: Rule = Rule::new(
+    "cure/least-nitrite",
+    "enough nitrite to be worth its name",
+    Force::Advice,
+);
 const BACON_NITRITE: Rule = Rule::new("cure/bacon-nitrite", "nitrite in bacon", Force::Safety);
 const BACON_NITRATE: Rule = Rule::new("cure/bacon-nitrate", "no nitrate in bacon", Force::Safety);
-const BACON_ASCORBATE: Rule =
-    Rule::new("cure/bacon-ascorbate", "ascorbate or erythorbate in pumped bacon", Force::Safety);
-const ANSWERED: Rule =
-    Rule::new("cure/authority", "an authority that limits this cure", Force::Safety);
+const BACON_ASCORBATE: Rule = Rule::new(
+    "cure/bacon-ascorbate",
+    "ascorbate or erythorbate in pumped bacon",
+    Force::Safety,
+);
+const ANSWERED: Rule = Rule::new(
+    "cure/authority",
+    "an authority that limits this cure",
+    Force::Safety,
+);
 
 /// The rules of this room.
 pub const RULES: [Rule; 7] = [
@@ -120,6 +135,9 @@ pub struct Batch<'a> {
     pub place: Place,
 }
 
+/// A level by the masses as written, and between what they may be.
+type NominalAndRange<A> = (Level<A, OnGreenWeight>, Range<Level<A, OnGreenWeight>>);
+
 /// A level that is known, perhaps only from below.
 struct Known<A> {
     nominal: Level<A, OnGreenWeight>,
@@ -131,7 +149,12 @@ struct Known<A> {
 impl<A: Agent> Known<A> {
     fn zero(place: Place) -> Self {
         let zero = Level::of(0.0);
-        Self { nominal: zero, range: Range::ordered(zero, zero), missing: None, place }
+        Self {
+            nominal: zero,
+            range: Range::ordered(zero, zero),
+            missing: None,
+            place,
+        }
     }
 
     fn is_zero(&self) -> bool {
@@ -140,18 +163,28 @@ impl<A: Agent> Known<A> {
 
     /// A finding of this level held against a limit. What is missing leaves the level
     /// open upwards; a scale that is not stated leaves even a met limit unproven.
-    fn against(&self, rule: &'static Rule, limit: Limit<Level<A, OnGreenWeight>>, scale: Option<Mass>) -> Finding {
+    fn against(
+        &self,
+        rule: &'static Rule,
+        limit: Limit<Level<A, OnGreenWeight>>,
+        scale: Option<Mass>,
+    ) -> Finding {
         let range = match self.missing {
             None => self.range,
             Some(_) => Range::ordered(self.range.low(), Level::of(f64::INFINITY)),
         };
         let verdict = limit.judge(&range);
-        let finding = Finding::new(rule, verdict).found(&range).limit(limit).at(self.place);
+        let finding = Finding::new(rule, verdict)
+            .found(&range)
+            .limit(limit)
+            .at(self.place);
         match (verdict, self.missing, scale) {
             (Verdict::Unproven, Some(missing), _) => finding.missing(missing),
-            (Verdict::Meets, None, None) if !self.is_zero() => {
-                Finding { verdict: Verdict::Unproven, ..finding }.missing(SCALE)
+            (Verdict::Meets, None, None) if !self.is_zero() => Finding {
+                verdict: Verdict::Unproven,
+                ..finding
             }
+            .missing(SCALE),
             _ => finding,
         }
     }
@@ -176,14 +209,22 @@ impl Batch<'_> {
         PremixMass::range(shown).ok()
     }
 
-    fn level_of<A: Agent>(&self, mass: Mass, strength: Level<A, InPremix>) -> Option<(Level<A, OnGreenWeight>, Range<Level<A, OnGreenWeight>>)> {
+    fn level_of<A: Agent>(
+        &self,
+        mass: Mass,
+        strength: Level<A, InPremix>,
+    ) -> Option<NominalAndRange<A>> {
         let weighed = self.weighed(mass)?;
         let shown = PremixMass::new(mass).ok()?;
         let strengths = Range::ordered(strength, strength);
         match (self.method?, self.green, self.pickle) {
             (Method::Ground | Method::DryRub, Some(green), _) => {
-                let middle = GreenWeight::new((green.low().mass() + green.high().mass()) * 0.5).ok()?;
-                Some((ingoing(shown, strength, middle), ingoing_between(weighed, strengths, green)))
+                let middle =
+                    GreenWeight::new((green.low().mass() + green.high().mass()) * 0.5).ok()?;
+                Some((
+                    ingoing(shown, strength, middle),
+                    ingoing_between(weighed, strengths, green),
+                ))
             }
             (Method::Pumped, _, Some(pickle)) => Some((
                 pumped(shown, strength, pickle.middle()?, pickle.middle_pump()?),
@@ -198,7 +239,11 @@ impl Batch<'_> {
         let mut known = Known::zero(self.place);
         for cure in self.cures {
             let (Some(mass), Some(strength)) = (cure.mass, cure.strength) else {
-                known.missing = Some(if cure.strength.is_none() { STRENGTH } else { WEIGHT });
+                known.missing = Some(if cure.strength.is_none() {
+                    STRENGTH
+                } else {
+                    WEIGHT
+                });
                 known.place = cure.place;
                 continue;
             };
@@ -206,7 +251,9 @@ impl Batch<'_> {
             if strength.mg_per_kg() <= 0.0 {
                 continue;
             }
-            let Some((nominal, range)) = self.level_of(mass, strength) else { continue };
+            let Some((nominal, range)) = self.level_of(mass, strength) else {
+                continue;
+            };
             known.nominal = known.nominal + nominal;
             known.range = known.range.plus(range).unwrap_or(known.range);
             if known.missing.is_none() {
@@ -217,7 +264,10 @@ impl Batch<'_> {
     }
 
     /// The only ingredient that brings the agent, and its strength.
-    fn only_source<A: Agent>(&self, strength_of: impl Fn(&Premix) -> Level<A, InPremix>) -> Option<Level<A, InPremix>> {
+    fn only_source<A: Agent>(
+        &self,
+        strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+    ) -> Option<Level<A, InPremix>> {
         let mut sources = self
             .cures
             .iter()
@@ -245,7 +295,9 @@ impl Batch<'_> {
             (Method::Ground | Method::DryRub, Some(green), _) => {
                 largest_premix(ceiling, strength, green.low()).ok()?
             }
-            (Method::Pumped, _, Some(pickle)) => aim(ceiling, strength, pickle.weight.low(), pickle.pump.high())?,
+            (Method::Pumped, _, Some(pickle)) => {
+                aim(ceiling, strength, pickle.weight.low(), pickle.pump.high())?
+            }
             _ => return None,
         };
         match (largest_reading(most, self.scale), self.scale) {
@@ -300,13 +352,26 @@ fn aim<A: Agent>(
 ///
 /// Says nothing when the authority has no rule about curing; whoever calls it sees
 /// to it that at least one authority answers.
-pub fn check(batch: &Batch<'_>, authority: Authority, day: Option<Date>, report: &mut impl FnMut(Finding)) {
+pub fn check(
+    batch: &Batch<'_>,
+    authority: Authority,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
     if batch.cures.is_empty() || !answers(authority) {
         return;
     }
     if let Some(missing) = batch.unknowable() {
-        let rule = if batch.bacon { &BACON_NITRITE } else { &INGOING_NITRITE };
-        report(Finding::new(rule, Verdict::Unproven).missing(missing).at(batch.place));
+        let rule = if batch.bacon {
+            &BACON_NITRITE
+        } else {
+            &INGOING_NITRITE
+        };
+        report(
+            Finding::new(rule, Verdict::Unproven)
+                .missing(missing)
+                .at(batch.place),
+        );
         if batch.bacon {
             bacon_nitrate(batch, report);
         }
@@ -320,13 +385,27 @@ pub fn check(batch: &Batch<'_>, authority: Authority, day: Option<Date>, report:
     let nitrite = batch.total(Premix::nitrite);
     let shown = !nitrite.is_zero() || nitrite.missing.is_some();
     if let Some(row) = row(&US_INGOING_NITRITE, authority, batch.method, day).filter(|_| shown) {
-        let finding = ceiling(batch, &INGOING_NITRITE, row.value.limit, &nitrite, Premix::nitrite);
+        let finding = ceiling(
+            batch,
+            &INGOING_NITRITE,
+            row.value.limit,
+            &nitrite,
+            Premix::nitrite,
+        );
         report(finding.row(&row.row));
         least(&nitrite, report);
     }
     let nitrate = batch.total(Premix::nitrate);
-    if let Some(row) = row(&US_INGOING_NITRATE, authority, batch.method, day).filter(|_| !nitrate.is_zero()) {
-        let finding = ceiling(batch, &INGOING_NITRATE, row.value.limit, &nitrate, Premix::nitrate);
+    if let Some(row) =
+        row(&US_INGOING_NITRATE, authority, batch.method, day).filter(|_| !nitrate.is_zero())
+    {
+        let finding = ceiling(
+            batch,
+            &INGOING_NITRATE,
+            row.value.limit,
+            &nitrate,
+            Premix::nitrate,
+        );
         report(finding.row(&row.row));
     }
 }
@@ -334,7 +413,9 @@ pub fn check(batch: &Batch<'_>, authority: Authority, day: Option<Date>, report:
 /// Whether an authority has rules about curing.
 #[must_use]
 pub fn answers(authority: Authority) -> bool {
-    US_INGOING_NITRITE.iter().any(|row| row.value.authority == authority)
+    US_INGOING_NITRITE
+        .iter()
+        .any(|row| row.value.authority == authority)
 }
 
 fn row<A: Agent>(
@@ -359,8 +440,13 @@ fn ceiling<A: Agent>(
 ) -> Finding {
     let finding = known.against(rule, limit, batch.scale);
     let (ceiling, _) = limit.figures();
-    match (finding.verdict, batch.mend_ceiling(ceiling, known, strength_of)) {
-        (Verdict::Breaks | Verdict::Unproven, Some(mend)) if finding.missing.is_none() => finding.mend(mend),
+    match (
+        finding.verdict,
+        batch.mend_ceiling(ceiling, known, strength_of),
+    ) {
+        (Verdict::Breaks | Verdict::Unproven, Some(mend)) if finding.missing.is_none() => {
+            finding.mend(mend)
+        }
         _ => finding,
     }
 }
@@ -386,9 +472,16 @@ fn least(nitrite: &Known<NitriteSalts>, report: &mut impl FnMut(Finding)) {
 
 fn bacon_nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
     // Any nitrate breaks the rule, whatever the weights: the label alone decides.
-    let place = batch.cures.iter().find(|cure| cure.strength.is_some_and(|premix| premix.nitrate().mg_per_kg() > 0.0));
+    let place = batch.cures.iter().find(|cure| {
+        cure.strength
+            .is_some_and(|premix| premix.nitrate().mg_per_kg() > 0.0)
+    });
     let unknown = batch.cures.iter().find(|cure| cure.strength.is_none());
-    let finding = |verdict| Finding::new(&BACON_NITRATE, verdict).limit(US_BACON_NITRATE.value).row(&US_BACON_NITRATE.row);
+    let finding = |verdict| {
+        Finding::new(&BACON_NITRATE, verdict)
+            .limit(US_BACON_NITRATE.value)
+            .row(&US_BACON_NITRATE.row)
+    };
     report(match (place, unknown) {
         (Some(cure), _) => finding(Verdict::Breaks).at(cure.place).mend(Mend::LeaveOut),
         (None, Some(cure)) => finding(Verdict::Unproven).at(cure.place).missing(STRENGTH),
@@ -399,12 +492,26 @@ fn bacon_nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
 fn bacon_nitrite(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
     let potassium = batch.total(Premix::potassium_nitrite);
     if potassium.is_zero() {
-        bacon(batch, authority, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
+        bacon(
+            batch,
+            authority,
+            &US_BACON_SODIUM,
+            Premix::sodium_nitrite,
+            report,
+        );
     } else if batch.total(Premix::sodium_nitrite).is_zero() {
-        bacon(batch, authority, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
+        bacon(
+            batch,
+            authority,
+            &US_BACON_POTASSIUM,
+            Premix::potassium_nitrite,
+            report,
+        );
     } else {
         // Both salts: the potassium salt counts as the sodium salt of the same nitrite.
-        let both = |premix: &Premix| premix.sodium_nitrite() + premix.potassium_nitrite().as_sodium_nitrite();
+        let both = |premix: &Premix| {
+            premix.sodium_nitrite() + premix.potassium_nitrite().as_sodium_nitrite()
+        };
         bacon(batch, authority, &US_BACON_SODIUM, both, report);
     }
 }
@@ -417,7 +524,11 @@ fn bacon<A: Agent>(
     report: &mut impl FnMut(Finding),
 ) {
     let nitrite = batch.total(strength_of);
-    let find = |formula| table.iter().find(move |row| row.value.authority == authority && row.value.formula == formula);
+    let find = |formula| {
+        table
+            .iter()
+            .find(move |row| row.value.authority == authority && row.value.formula == formula)
+    };
     let formula = match batch.method {
         Some(Method::Pumped) => pumped_formula(&nitrite, table),
         Some(Method::Immersion) => BaconFormula::Immersion,
@@ -427,32 +538,53 @@ fn bacon<A: Agent>(
     let limit = row.value.limit;
     let finding = match limit {
         Limit::Exactly(target) => {
-            let finding = on_target(batch, &BACON_NITRITE, target, accepted_around(target), &nitrite);
+            let finding = on_target(
+                batch,
+                &BACON_NITRITE,
+                target,
+                accepted_around(target),
+                &nitrite,
+            );
             let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
             batch.mend_target(finding, target, batch.only_source(strength_of))
         }
         _ => ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of).row(&row.row),
     };
-    let sugar = row.value.sugar_percent.is_none_or(|least| batch.sugar_percent.is_some_and(|sugar| sugar >= least));
+    let sugar = row
+        .value
+        .sugar_percent
+        .is_none_or(|least| batch.sugar_percent.is_some_and(|sugar| sugar >= least));
     let culture = !row.value.lactic_culture || batch.culture == Some(true);
-    report(if finding.verdict == Verdict::Meets && !(sugar && culture) {
-        Finding { verdict: Verdict::Unproven, ..finding }.missing(CULTURE)
-    } else {
-        finding
-    });
+    report(
+        if finding.verdict == Verdict::Meets && !(sugar && culture) {
+            Finding {
+                verdict: Verdict::Unproven,
+                ..finding
+            }
+            .missing(CULTURE)
+        } else {
+            finding
+        },
+    );
     if let Some(prescribed) = row.value.ascorbate {
         ascorbate(batch, prescribed, &row.row, report);
     }
 }
 
 /// Which of the three pumped formulas a level aims at.
-fn pumped_formula<A: Agent>(nitrite: &Known<A>, table: &'static [Cited<BaconLimit<A>>]) -> BaconFormula {
+fn pumped_formula<A: Agent>(
+    nitrite: &Known<A>,
+    table: &'static [Cited<BaconLimit<A>>],
+) -> BaconFormula {
     let aims = |row: &&Cited<BaconLimit<A>>| match row.value.limit {
         Limit::Exactly(target) => close(nitrite.nominal, target),
         Limit::Between(..) => row.value.limit.met_by(nitrite.nominal) == Some(true),
         _ => false,
     };
-    table.iter().find(aims).map_or(BaconFormula::Pumped, |row| row.value.formula)
+    table
+        .iter()
+        .find(aims)
+        .map_or(BaconFormula::Pumped, |row| row.value.formula)
 }
 
 /// A prescribed amount is printed in whole mg/kg; a formulation that rounds to it is it.
@@ -482,7 +614,11 @@ fn on_target<A: Agent>(
         (false, _) => Verdict::Breaks,
     };
     let missing = (verdict == Verdict::Unproven && batch.scale.is_none()).then_some(SCALE);
-    Finding { verdict, missing, ..finding }
+    Finding {
+        verdict,
+        missing,
+        ..finding
+    }
 }
 
 /// The variation that is accepted around the standard amount, as a share of any.
@@ -490,7 +626,9 @@ fn accepted_around<A>(target: Level<A, OnGreenWeight>) -> Option<Limit<Level<A, 
 where
     A: Agent,
 {
-    let Limit::Between(low, high) = US_BACON_TOLERANCE.value else { return None };
+    let Limit::Between(low, high) = US_BACON_TOLERANCE.value else {
+        return None;
+    };
     let middle = (low.mg_per_kg() + high.mg_per_kg()) * 0.5;
     let end = |end: f64| Level::of(target.mg_per_kg() * end / middle);
     Some(Limit::Between(end(low.mg_per_kg()), end(high.mg_per_kg())))
@@ -504,7 +642,12 @@ fn ascorbate(
 ) {
     let pure = Level::<Ascorbate, InPremix>::of(1e6);
     let known = match batch.ascorbate.and_then(|mass| batch.level_of(mass, pure)) {
-        Some((nominal, range)) => Known { nominal, range, missing: None, place: batch.place },
+        Some((nominal, range)) => Known {
+            nominal,
+            range,
+            missing: None,
+            place: batch.place,
+        },
         None => Known::zero(batch.place),
     };
     let finding = on_target(batch, &BACON_ASCORBATE, prescribed, None, &known).row(row);

@@ -1,8 +1,8 @@
 use uom::si::f64::Mass;
 
+use super::CureError;
 use super::agent::{Agent, InPremix, OnGreenWeight};
 use super::level::Level;
-use super::CureError;
 use crate::range::{Measured, OutOfRange, Range, bounds};
 use crate::units::{floor_to_division, kilograms};
 
@@ -149,7 +149,11 @@ fn outward<A: Agent>(
     high: Level<A, OnGreenWeight>,
 ) -> Range<Level<A, OnGreenWeight>> {
     let low = low.just_below().just_below();
-    let low = if low.mg_per_kg() < 0.0 { Level::of(0.0) } else { low };
+    let low = if low.mg_per_kg() < 0.0 {
+        Level::of(0.0)
+    } else {
+        low
+    };
     Range::ordered(low, high.just_above().just_above())
 }
 
@@ -181,11 +185,13 @@ pub fn largest_premix<A: Agent>(
     green: GreenWeight,
 ) -> Result<PremixMass, CureError> {
     let mass = inverse(ceiling, strength, green)?;
-    Ok(PremixMass(if mass.value * strength.mg_per_kg() / green.0.value > ceiling.mg_per_kg() {
-        mass.just_below()
-    } else {
-        mass
-    }))
+    Ok(PremixMass(
+        if mass.value * strength.mg_per_kg() / green.0.value > ceiling.mg_per_kg() {
+            mass.just_below()
+        } else {
+            mass
+        },
+    ))
 }
 
 /// The smallest mass of premix that reaches a minimum, to the last bit.
@@ -198,11 +204,13 @@ pub fn smallest_premix<A: Agent>(
     green: GreenWeight,
 ) -> Result<PremixMass, CureError> {
     let mass = inverse(minimum, strength, green)?;
-    Ok(PremixMass(if mass.value * strength.mg_per_kg() / green.0.value < minimum.mg_per_kg() {
-        mass.just_above()
-    } else {
-        mass
-    }))
+    Ok(PremixMass(
+        if mass.value * strength.mg_per_kg() / green.0.value < minimum.mg_per_kg() {
+            mass.just_above()
+        } else {
+            mass
+        },
+    ))
 }
 
 fn inverse<A: Agent>(
@@ -213,7 +221,9 @@ fn inverse<A: Agent>(
     if strength.is_zero() {
         return Err(CureError::NoAgent { agent: A::NAME });
     }
-    Ok(kilograms(level.mg_per_kg() * green.0.value / strength.mg_per_kg()))
+    Ok(kilograms(
+        level.mg_per_kg() * green.0.value / strength.mg_per_kg(),
+    ))
 }
 
 /// The masses of premix between a minimum and a ceiling.
@@ -272,7 +282,9 @@ pub fn pumped_between<A: Agent>(
 /// `None` when not even one division fits, and the batch is too small for the scale.
 #[must_use]
 pub fn largest_reading(most: PremixMass, division: Option<Mass>) -> Option<Mass> {
-    let Some(division) = division else { return Some(most.0) };
+    let Some(division) = division else {
+        return Some(most.0);
+    };
     let room = most.0 - division * 0.5;
     let reading = floor_to_division(room, division).ok()?;
     (reading.value > 0.0).then_some(reading)

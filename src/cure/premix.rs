@@ -37,14 +37,21 @@ impl Premix {
 
     fn whole(self) -> Result<Self, CureError> {
         let sum = self.nitrite().mg_per_kg() + self.nitrate().mg_per_kg();
-        if sum > 1e6 { Err(CureError::MoreThanWhole { sum }) } else { Ok(self) }
+        if sum > 1e6 {
+            Err(CureError::MoreThanWhole { sum })
+        } else {
+            Ok(self)
+        }
     }
 
     /// With this much sodium nitrite.
     ///
     /// # Errors
     /// [`CureError::MoreThanWhole`] when the agents add up to more than the premix.
-    pub fn with_sodium_nitrite(mut self, level: Level<SodiumNitrite, InPremix>) -> Result<Self, CureError> {
+    pub fn with_sodium_nitrite(
+        mut self,
+        level: Level<SodiumNitrite, InPremix>,
+    ) -> Result<Self, CureError> {
         self.sodium_nitrite = level;
         self.whole()
     }
@@ -53,7 +60,10 @@ impl Premix {
     ///
     /// # Errors
     /// [`CureError::MoreThanWhole`] when the agents add up to more than the premix.
-    pub fn with_potassium_nitrite(mut self, level: Level<PotassiumNitrite, InPremix>) -> Result<Self, CureError> {
+    pub fn with_potassium_nitrite(
+        mut self,
+        level: Level<PotassiumNitrite, InPremix>,
+    ) -> Result<Self, CureError> {
         self.potassium_nitrite = level;
         self.whole()
     }
@@ -62,7 +72,10 @@ impl Premix {
     ///
     /// # Errors
     /// [`CureError::MoreThanWhole`] when the agents add up to more than the premix.
-    pub fn with_sodium_nitrate(mut self, level: Level<SodiumNitrate, InPremix>) -> Result<Self, CureError> {
+    pub fn with_sodium_nitrate(
+        mut self,
+        level: Level<SodiumNitrate, InPremix>,
+    ) -> Result<Self, CureError> {
         self.sodium_nitrate = level;
         self.whole()
     }
@@ -71,7 +84,10 @@ impl Premix {
     ///
     /// # Errors
     /// [`CureError::MoreThanWhole`] when the agents add up to more than the premix.
-    pub fn with_potassium_nitrate(mut self, level: Level<PotassiumNitrate, InPremix>) -> Result<Self, CureError> {
+    pub fn with_potassium_nitrate(
+        mut self,
+        level: Level<PotassiumNitrate, InPremix>,
+    ) -> Result<Self, CureError> {
         self.potassium_nitrate = level;
         self.whole()
     }

@@ -9,15 +9,27 @@ use crate::food::Food;
 use crate::range::Range;
 use crate::units::Reading;
 
-const CHAMBER: Rule = Rule::new("smoke/cold-chamber", "a chamber cool enough for cold smoking", Force::Safety);
-const CHEESE: Rule = Rule::new("smoke/cheese-chamber", "a chamber too cool to melt cheese", Force::Quality);
-const ANSWERED: Rule =
-    Rule::new("smoke/authority", "an authority that says how warm cold smoke may be", Force::Safety);
+const CHAMBER: Rule = Rule::new(
+    "smoke/cold-chamber",
+    "a chamber cool enough for cold smoking",
+    Force::Safety,
+);
+const CHEESE: Rule = Rule::new(
+    "smoke/cheese-chamber",
+    "a chamber too cool to melt cheese",
+    Force::Quality,
+);
+const ANSWERED: Rule = Rule::new(
+    "smoke/authority",
+    "an authority that says how warm cold smoke may be",
+    Force::Safety,
+);
 
 /// The rules of this room.
 pub const RULES: [Rule; 3] = [CHAMBER, CHEESE, ANSWERED];
 
-const HOW_WARM: Missing = Missing::new("how warm the chamber is", "write at = \"… °F\" on the step");
+const HOW_WARM: Missing =
+    Missing::new("how warm the chamber is", "write at = \"… °F\" on the step");
 const HOW_LONG: Missing = Missing::new("how long it is smoked", "write for = \"… h\" on the step");
 const THERMOMETER: Missing = Missing::new(
     "how far the thermometer may be off",
@@ -48,7 +60,9 @@ pub struct ColdSmoke {
 /// Whether an authority, or the practice of the trade, has a ceiling for a food.
 #[must_use]
 pub fn answers(authority: Option<Authority>, food: Food) -> bool {
-    COLD_CEILINGS.iter().any(|row| applies(row, authority, food))
+    COLD_CEILINGS
+        .iter()
+        .any(|row| applies(row, authority, food))
 }
 
 fn applies(row: &Cited<Ceiling>, authority: Option<Authority>, food: Food) -> bool {
@@ -60,16 +74,31 @@ fn applies(row: &Cited<Ceiling>, authority: Option<Authority>, food: Food) -> bo
 ///
 /// Where a document gives several pairs of temperature and time, one of them must
 /// hold; nothing is read between them.
-pub fn check(smoke: &ColdSmoke, authority: Option<Authority>, day: Option<Date>, report: &mut impl FnMut(Finding)) {
-    let rule = if smoke.food == Food::Cheese { &CHEESE } else { &CHAMBER };
+pub fn check(
+    smoke: &ColdSmoke,
+    authority: Option<Authority>,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
+    let rule = if smoke.food == Food::Cheese {
+        &CHEESE
+    } else {
+        &CHAMBER
+    };
     let rows = || {
-        COLD_CEILINGS.iter().filter(|row| applies(row, authority, smoke.food) && row.row.in_force.on(day))
+        COLD_CEILINGS
+            .iter()
+            .filter(|row| applies(row, authority, smoke.food) && row.row.in_force.on(day))
     };
     if rows().next().is_none() {
         return;
     }
     let Some(at) = smoke.at else {
-        report(Finding::new(rule, Verdict::Unproven).missing(HOW_WARM).at(smoke.place));
+        report(
+            Finding::new(rule, Verdict::Unproven)
+                .missing(HOW_WARM)
+                .at(smoke.place),
+        );
         return;
     };
     let mut best: Option<Finding> = None;
@@ -84,7 +113,12 @@ pub fn check(smoke: &ColdSmoke, authority: Option<Authority>, day: Option<Date>,
     }
 }
 
-fn hold(smoke: &ColdSmoke, rule: &'static Rule, at: Reading, row: &'static Cited<Ceiling>) -> Finding {
+fn hold(
+    smoke: &ColdSmoke,
+    rule: &'static Rule,
+    at: Reading,
+    row: &'static Cited<Ceiling>,
+) -> Finding {
     let known = match smoke.thermometer {
         Some(tolerance) => at.within(tolerance).unwrap_or(Range::ordered(at, at)),
         None => Range::ordered(at, at),
@@ -92,17 +126,35 @@ fn hold(smoke: &ColdSmoke, rule: &'static Rule, at: Reading, row: &'static Cited
     let ceiling = row.value.temperature.on(at.scale());
     let limit = Limit::AtMost(ceiling);
     let warm = limit.judge(&known);
-    let finding = Finding::new(rule, warm).found(&known).limit(limit).row(&row.row).at(smoke.place);
+    let finding = Finding::new(rule, warm)
+        .found(&known)
+        .limit(limit)
+        .row(&row.row)
+        .at(smoke.place);
     if warm != Verdict::Meets {
-        let lowest = smoke.thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
-        return finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low())));
+        let lowest = smoke
+            .thermometer
+            .and_then(|tolerance| ceiling.within(tolerance).ok());
+        return finding.mend(Mend::KeepAtOrBelow(
+            lowest.map_or(ceiling, |range| range.low()),
+        ));
     }
     if smoke.thermometer.is_none() {
-        return Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER);
+        return Finding {
+            verdict: Verdict::Unproven,
+            ..finding
+        }
+        .missing(THERMOMETER);
     }
-    let Some(longest) = row.value.time else { return finding };
+    let Some(longest) = row.value.time else {
+        return finding;
+    };
     let Some(time) = smoke.time else {
-        return Finding { verdict: Verdict::Unproven, ..finding }.missing(HOW_LONG);
+        return Finding {
+            verdict: Verdict::Unproven,
+            ..finding
+        }
+        .missing(HOW_LONG);
     };
     let limit = Limit::AtMost(longest);
     let taken = Range::ordered(time.high(), time.high());
@@ -121,5 +173,9 @@ fn hold(smoke: &ColdSmoke, rule: &'static Rule, at: Reading, row: &'static Cited
 #[must_use]
 pub fn meat_never_cooked(smoke: &ColdSmoke) -> Option<Finding> {
     let rests_on_cure = smoke.food.is_meat() && !smoke.cooked_later;
-    rests_on_cure.then(|| Finding::new(&CHAMBER, Verdict::Unproven).missing(MEAT).at(smoke.place))
+    rests_on_cure.then(|| {
+        Finding::new(&CHAMBER, Verdict::Unproven)
+            .missing(MEAT)
+            .at(smoke.place)
+    })
 }

@@ -8,14 +8,40 @@ use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict}
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
 
-const FRIDGE_TIME: Rule = Rule::new("store/fridge-time", "days in the refrigerator", Force::Safety);
-const FRIDGE_COLD: Rule = Rule::new("store/fridge-temperature", "a cold enough refrigerator", Force::Safety);
-const FREEZER_TIME: Rule = Rule::new("store/freezer-time", "months at its best in the freezer", Force::Advice);
-const FREEZER_COLD: Rule = Rule::new("store/freezer-temperature", "a cold enough freezer", Force::Safety);
-const ANSWERED: Rule = Rule::new("store/authority", "an authority that says how long this keeps", Force::Safety);
+const FRIDGE_TIME: Rule = Rule::new(
+    "store/fridge-time",
+    "days in the refrigerator",
+    Force::Safety,
+);
+const FRIDGE_COLD: Rule = Rule::new(
+    "store/fridge-temperature",
+    "a cold enough refrigerator",
+    Force::Safety,
+);
+const FREEZER_TIME: Rule = Rule::new(
+    "store/freezer-time",
+    "months at its best in the freezer",
+    Force::Advice,
+);
+const FREEZER_COLD: Rule = Rule::new(
+    "store/freezer-temperature",
+    "a cold enough freezer",
+    Force::Safety,
+);
+const ANSWERED: Rule = Rule::new(
+    "store/authority",
+    "an authority that says how long this keeps",
+    Force::Safety,
+);
 
 /// The rules of this room.
-pub const RULES: [Rule; 5] = [FRIDGE_TIME, FRIDGE_COLD, FREEZER_TIME, FREEZER_COLD, ANSWERED];
+pub const RULES: [Rule; 5] = [
+    FRIDGE_TIME,
+    FRIDGE_COLD,
+    FREEZER_TIME,
+    FREEZER_COLD,
+    ANSWERED,
+];
 
 const LIKE: Missing = Missing::new(
     "which row of the storage chart the food is like",
@@ -30,7 +56,11 @@ const HOW_COLD: Missing = Missing::new("how cold it is kept", "write at = \"… 
 
 /// Where a food is kept cold.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "kebab-case")
+)]
 pub enum Cold {
     /// In a refrigerator.
     Refrigerator,
@@ -82,7 +112,10 @@ pub fn chart_row(key: &str, day: Option<Date>) -> Option<&'static Cited<Storage>
 
 /// The keys of the current chart.
 pub fn chart_keys() -> impl Iterator<Item = &'static str> {
-    COLD_FOOD.iter().filter(|row| row.row.in_force.on(None)).map(|row| row.row.key)
+    COLD_FOOD
+        .iter()
+        .filter(|row| row.row.in_force.on(None))
+        .map(|row| row.row.key)
 }
 
 /// Checks how a food is kept against the rules of one authority.
@@ -103,14 +136,27 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
         Cold::Freezer => (&FREEZER_COLD, &HOME_FREEZER),
     };
     let Some(at) = keeping.at else {
-        report(Finding::new(rule, Verdict::Unproven).row(&row.row).missing(HOW_COLD).at(keeping.place));
+        report(
+            Finding::new(rule, Verdict::Unproven)
+                .row(&row.row)
+                .missing(HOW_COLD)
+                .at(keeping.place),
+        );
         return;
     };
     let ceiling = row.value.on(at.scale());
     let limit = Limit::AtMost(ceiling);
     let known = Range::ordered(at, at);
-    let finding = Finding::new(rule, limit.judge(&known)).found(&known).limit(limit).row(&row.row).at(keeping.place);
-    report(if finding.verdict == Verdict::Meets { finding } else { finding.mend(Mend::KeepAtOrBelow(ceiling)) });
+    let finding = Finding::new(rule, limit.judge(&known))
+        .found(&known)
+        .limit(limit)
+        .row(&row.row)
+        .at(keeping.place);
+    report(if finding.verdict == Verdict::Meets {
+        finding
+    } else {
+        finding.mend(Mend::KeepAtOrBelow(ceiling))
+    });
 }
 
 fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
@@ -135,7 +181,9 @@ fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     let finding = finding(verdict).found(&time).limit(limit);
     let past = Limit::AtMost(chart.low()).met_by(time.high()) == Some(false);
     report(match verdict {
-        Verdict::Meets if past => finding.note("Within the limit, and past the shorter time that the chart advises."),
+        Verdict::Meets if past => {
+            finding.note("Within the limit, and past the shorter time that the chart advises.")
+        }
         Verdict::Meets => finding,
         _ => finding.mend(Mend::KeepFor(chart.high())),
     });
@@ -143,8 +191,13 @@ fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
 
 fn freezer_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     // Advice asks for nothing: what the recipe leaves out is not missed here.
-    let (Some(like), Some(time)) = (keeping.like, keeping.time) else { return };
-    let finding = Finding::new(&FREEZER_TIME, Verdict::Meets).found(&time).row(&like.row).at(keeping.place);
+    let (Some(like), Some(time)) = (keeping.like, keeping.time) else {
+        return;
+    };
+    let finding = Finding::new(&FREEZER_TIME, Verdict::Meets)
+        .found(&time)
+        .row(&like.row)
+        .at(keeping.place);
     let Some(chart) = like.value.freeze.time() else {
         report(Finding { past_advice: true, ..finding }
             .note("The chart has words in place of a time. They are about quality, unless the food was never frozen in time."));
@@ -155,8 +208,15 @@ fn freezer_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     if limit.met_by(time.high()) == Some(true) {
         report(finding);
     } else {
-        report(Finding { past_advice: true, ..finding }
+        report(
+            Finding {
+                past_advice: true,
+                ..finding
+            }
             .mend(Mend::KeepFor(chart.high()))
-            .note("Past its best, not unsafe: food kept frozen at 0 °F (−18 °C) or below stays safe."));
+            .note(
+                "Past its best, not unsafe: food kept frozen at 0 °F (−18 °C) or below stays safe.",
+            ),
+        );
     }
 }

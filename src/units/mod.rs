@@ -31,9 +31,13 @@
 //! # Ok::<(), greenweight::units::ReadError>(())
 //! ```
 
+// Whole numbers are counted here; elsewhere sums are of `f64` and cannot overflow.
+#[deny(clippy::arithmetic_side_effects)]
 mod duration;
 mod exact;
+#[deny(clippy::arithmetic_side_effects)]
 mod number;
+#[deny(clippy::arithmetic_side_effects)]
 mod print;
 mod problem;
 mod read;

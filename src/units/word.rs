@@ -214,7 +214,10 @@ pub(super) enum Between {
 
 /// Steps over a dash or a `to` that a number follows.
 pub(super) fn between(cursor: &mut Cursor<'_>) -> Result<Option<Between>, ReadError> {
-    let Some(c) = cursor.peek().filter(|&c| is_dash(c) || matches!(c, 't' | 'T')) else {
+    let Some(c) = cursor
+        .peek()
+        .filter(|&c| is_dash(c) || matches!(c, 't' | 'T'))
+    else {
         return Ok(None);
     };
     let mut after = cursor.clone();
@@ -245,7 +248,9 @@ pub(super) fn may_be_mixed(mark: Between, before: &Number, after: &Number) -> bo
 /// Refuses a range after `first`, where one value is meant.
 pub(super) fn no_range(cursor: &mut Cursor<'_>, first: &Number) -> Result<(), ReadError> {
     cursor.skip_spaces();
-    let Some(mark) = between(cursor)? else { return Ok(()) };
+    let Some(mark) = between(cursor)? else {
+        return Ok(());
+    };
     let second = number(cursor)?;
     let problem = if may_be_mixed(mark, first, &second) {
         ReadProblem::Hyphen
@@ -258,7 +263,9 @@ pub(super) fn no_range(cursor: &mut Cursor<'_>, first: &Number) -> Result<(), Re
 /// The end of the text, after the quantity.
 pub(super) fn end(cursor: &Cursor<'_>) -> Result<(), ReadError> {
     let kind = cursor.kind();
-    let Some(c) = cursor.peek() else { return Ok(()) };
+    let Some(c) = cursor.peek() else {
+        return Ok(());
+    };
     if c == ',' {
         return Err(cursor.error_here(ReadProblem::Comma));
     }

@@ -9,16 +9,22 @@ fn cell(text: &str) -> String {
 fn figure(value: &toml::Value) -> String {
     match value {
         toml::Value::Array(items) => items.iter().map(figure).collect::<Vec<_>>().join(" to "),
-        toml::Value::Table(inner) => {
-            inner.iter().map(|(key, value)| format!("{key} {}", figure(value))).collect::<Vec<_>>().join(", ")
-        }
+        toml::Value::Table(inner) => inner
+            .iter()
+            .map(|(key, value)| format!("{key} {}", figure(value)))
+            .collect::<Vec<_>>()
+            .join(", "),
         toml::Value::String(text) => text.clone(),
         other => other.to_string(),
     }
 }
 
 fn figures(row: &Row) -> String {
-    row.figures.iter().map(|(key, value)| format!("{} {}", key.replace('_', " "), figure(value))).collect::<Vec<_>>().join("; ")
+    row.figures
+        .iter()
+        .map(|(key, value)| format!("{} {}", key.replace('_', " "), figure(value)))
+        .collect::<Vec<_>>()
+        .join("; ")
 }
 
 fn in_force(row: &Row) -> String {
@@ -38,7 +44,11 @@ pub fn table(references: &References, table: &Table) -> Generated {
     );
     for row in &table.rows {
         let source = references.source(&row.source);
-        let document = if source.number.is_empty() { &source.title } else { &source.number };
+        let document = if source.number.is_empty() {
+            &source.title
+        } else {
+            &source.number
+        };
         writeln!(
             text,
             "| {} | {} | {} | {}, {} | {} | {} | {} | {} |",
@@ -54,7 +64,10 @@ pub fn table(references: &References, table: &Table) -> Generated {
         )
         .unwrap();
     }
-    Generated { path: format!("references/pages/{}.md", table.path), text }
+    Generated {
+        path: format!("references/pages/{}.md", table.path),
+        text,
+    }
 }
 
 /// The index of all tables and sources.
@@ -75,16 +88,43 @@ pub fn index(references: &References) -> Generated {
         )
     };
     for room in ROOMS {
-        for table in references.tables.iter().filter(|table| table.room() == room) {
+        for table in references
+            .tables
+            .iter()
+            .filter(|table| table.room() == room)
+        {
             let name = format!("[{}](pages/{}.md)", table.path, table.path);
             text += &line(&name, &cell(&table.question), table.rows.iter().collect());
         }
     }
-    text += &line("all", "", references.tables.iter().flat_map(|table| &table.rows).collect());
+    text += &line(
+        "all",
+        "",
+        references
+            .tables
+            .iter()
+            .flat_map(|table| &table.rows)
+            .collect(),
+    );
     text += "\n## Documents\n\n| key | document | publisher | edition |\n|---|---|---|---|\n";
     for source in &references.sources {
-        let number = if source.number.is_empty() { String::new() } else { format!("{}, ", source.number) };
-        writeln!(text, "| `{}` | {number}{} | {} | {} |", source.key, cell(&source.title), cell(&source.publisher), cell(&source.edition)).unwrap();
+        let number = if source.number.is_empty() {
+            String::new()
+        } else {
+            format!("{}, ", source.number)
+        };
+        writeln!(
+            text,
+            "| `{}` | {number}{} | {} | {} |",
+            source.key,
+            cell(&source.title),
+            cell(&source.publisher),
+            cell(&source.edition)
+        )
+        .unwrap();
     }
-    Generated { path: "references/README.md".to_owned(), text }
+    Generated {
+        path: "references/README.md".to_owned(),
+        text,
+    }
 }

@@ -17,7 +17,9 @@ pub fn read_sources(text: &str) -> Vec<Source> {
     struct File {
         source: Vec<Source>,
     }
-    let sources = toml::from_str::<File>(text).expect("references/sources.toml").source;
+    let sources = toml::from_str::<File>(text)
+        .expect("references/sources.toml")
+        .source;
     let keys: BTreeSet<_> = sources.iter().map(|source| &source.key).collect();
     assert_eq!(keys.len(), sources.len(), "a source key stands twice");
     sources
@@ -50,14 +52,24 @@ pub struct Row {
     pub figures: toml::Table,
 }
 
-pub const STANDINGS: [&str; 6] =
-    ["law", "guidance", "quality-advice", "handbook", "paper", "common-practice"];
+pub const STANDINGS: [&str; 6] = [
+    "law",
+    "guidance",
+    "quality-advice",
+    "handbook",
+    "paper",
+    "common-practice",
+];
 pub const SEEN: [&str; 4] = ["read", "reported", "memory", "computed"];
 
 impl Table {
     pub fn read(path: &str, text: &str, sources: &[Source]) -> Self {
-        let mut file: toml::Table = text.parse().unwrap_or_else(|error| panic!("{path}: {error}"));
-        let rows = file.remove("row").unwrap_or_else(|| panic!("{path}: no rows"));
+        let mut file: toml::Table = text
+            .parse()
+            .unwrap_or_else(|error| panic!("{path}: {error}"));
+        let rows = file
+            .remove("row")
+            .unwrap_or_else(|| panic!("{path}: no rows"));
         let rows: Vec<_> = rows
             .as_array()
             .unwrap()
@@ -67,10 +79,16 @@ impl Table {
         let keys: BTreeSet<_> = rows.iter().map(|row| &row.key).collect();
         assert_eq!(keys.len(), rows.len(), "{path}: a key stands twice");
         for row in &rows {
-            assert!(sources.iter().any(|s| s.key == row.source), "{path}, {}: no source {}", row.key, row.source);
+            assert!(
+                sources.iter().any(|s| s.key == row.source),
+                "{path}, {}: no source {}",
+                row.key,
+                row.source
+            );
         }
         let mut take = |key: &str| file.remove(key).map(|value| text_of(path, key, &value));
-        let need = |value: Option<String>, key: &str| value.unwrap_or_else(|| panic!("{path}: no {key}"));
+        let need =
+            |value: Option<String>, key: &str| value.unwrap_or_else(|| panic!("{path}: no {key}"));
         let table = Self {
             path: path.to_owned(),
             title: need(take("title"), "title"),
@@ -80,7 +98,11 @@ impl Table {
             does_not_apply: need(take("does_not_apply"), "does_not_apply"),
             rows,
         };
-        assert!(file.is_empty(), "{path}: unknown keys {:?}", file.keys().collect::<Vec<_>>());
+        assert!(
+            file.is_empty(),
+            "{path}: unknown keys {:?}",
+            file.keys().collect::<Vec<_>>()
+        );
         table
     }
 
@@ -90,31 +112,54 @@ impl Table {
 
     /// The value of one row's figure, or the table's where the row has none.
     pub fn authority_of(&self, row: &Row) -> Option<String> {
-        let own = row.figures.get("authority").map(|value| value.as_str().unwrap().to_owned());
-        own.or_else(|| self.authority.clone()).filter(|name| name != "none")
+        let own = row
+            .figures
+            .get("authority")
+            .map(|value| value.as_str().unwrap().to_owned());
+        own.or_else(|| self.authority.clone())
+            .filter(|name| name != "none")
     }
 }
 
 fn text_of(path: &str, key: &str, value: &Value) -> String {
-    value.as_str().unwrap_or_else(|| panic!("{path}: {key} is not a string")).to_owned()
+    value
+        .as_str()
+        .unwrap_or_else(|| panic!("{path}: {key} is not a string"))
+        .to_owned()
 }
 
 impl Row {
     fn read(path: &str, mut row: toml::Table) -> Self {
         let mut take = |key: &str| row.remove(key).map(|value| text_of(path, key, &value));
         let key = take("key").unwrap_or_else(|| panic!("{path}: a row without a key"));
-        let need = |value: Option<String>, name: &str| value.unwrap_or_else(|| panic!("{path}, {key}: no {name}"));
+        let need = |value: Option<String>, name: &str| {
+            value.unwrap_or_else(|| panic!("{path}, {key}: no {name}"))
+        };
         let printed = need(take("printed"), "printed");
         let source = need(take("source"), "source");
         let place = need(take("place"), "place");
         let standing = need(take("standing"), "standing");
         let seen = need(take("seen"), "seen");
-        assert!(STANDINGS.contains(&standing.as_str()), "{path}, {key}: standing {standing}");
+        assert!(
+            STANDINGS.contains(&standing.as_str()),
+            "{path}, {key}: standing {standing}"
+        );
         assert!(SEEN.contains(&seen.as_str()), "{path}, {key}: seen {seen}");
         let note = take("note").unwrap_or_default();
         let from = take("in_force_from");
         let until = take("in_force_until");
-        Self { key, printed, source, place, standing, seen, note, from, until, figures: row }
+        Self {
+            key,
+            printed,
+            source,
+            place,
+            standing,
+            seen,
+            note,
+            from,
+            until,
+            figures: row,
+        }
     }
 
     pub fn has(&self, name: &str) -> bool {
@@ -122,16 +167,22 @@ impl Row {
     }
 
     pub fn number(&self, name: &str) -> f64 {
-        self.maybe_number(name).unwrap_or_else(|| panic!("{}: no number {name}", self.key))
+        self.maybe_number(name)
+            .unwrap_or_else(|| panic!("{}: no number {name}", self.key))
     }
 
     pub fn maybe_number(&self, name: &str) -> Option<f64> {
         let value = self.figures.get(name)?;
-        Some(value.as_float().unwrap_or_else(|| value.as_integer().expect(name) as f64))
+        Some(
+            value
+                .as_float()
+                .unwrap_or_else(|| value.as_integer().expect(name) as f64),
+        )
     }
 
     pub fn words(&self, name: &str) -> &str {
-        self.maybe_words(name).unwrap_or_else(|| panic!("{}: no {name}", self.key))
+        self.maybe_words(name)
+            .unwrap_or_else(|| panic!("{}: no {name}", self.key))
     }
 
     pub fn maybe_words(&self, name: &str) -> Option<&str> {
@@ -140,7 +191,9 @@ impl Row {
 
     pub fn pair(&self, name: &str) -> Option<(f64, f64)> {
         let pair = self.figures.get(name)?.as_array().expect(name);
-        let [low, high] = pair.as_slice() else { panic!("{}: {name} is not a pair", self.key) };
+        let [low, high] = pair.as_slice() else {
+            panic!("{}: {name} is not a pair", self.key)
+        };
         Some((low.as_float().unwrap(), high.as_float().unwrap()))
     }
 

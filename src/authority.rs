@@ -3,11 +3,7 @@
 /// A body whose figures a recipe can be held against. Never a default: the caller
 /// names one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "kebab-case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 #[non_exhaustive]
 pub enum Authority {
     /// United States, meat and poultry under federal inspection: 9 CFR and the
@@ -25,13 +21,8 @@ pub enum Authority {
 
 impl Authority {
     /// Every authority.
-    pub const ALL: [Self; 5] = [
-        Self::UsFsis,
-        Self::UsConsumer,
-        Self::UsFda,
-        Self::UsMaine,
-        Self::Ontario,
-    ];
+    pub const ALL: [Self; 5] =
+        [Self::UsFsis, Self::UsConsumer, Self::UsFda, Self::UsMaine, Self::Ontario];
 
     /// Its key in tables and in recipe documents.
     #[must_use]
@@ -48,8 +39,6 @@ impl Authority {
     /// The authority with that key.
     #[must_use]
     pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL
-            .into_iter()
-            .find(|authority| authority.key() == key)
+        Self::ALL.into_iter().find(|authority| authority.key() == key)
     }
 }

@@ -26,11 +26,7 @@ use crate::units::Reading;
 
 /// What a check found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "kebab-case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 pub enum Verdict {
     /// The limit is met by everything the quantity may be.
     Meets,
@@ -207,16 +203,8 @@ impl PartialOrd for Measure {
     fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
         match (self, other) {
             (
-                Self::Level {
-                    mg_per_kg: a,
-                    agent: x,
-                    basis: p,
-                },
-                Self::Level {
-                    mg_per_kg: b,
-                    agent: y,
-                    basis: q,
-                },
+                Self::Level { mg_per_kg: a, agent: x, basis: p },
+                Self::Level { mg_per_kg: b, agent: y, basis: q },
             ) if x == y && p == q => a.partial_cmp(b),
             (Self::Temperature(a), Self::Temperature(b)) => a.partial_cmp(b),
             (Self::Duration(a), Self::Duration(b)) => a.partial_cmp(b),
@@ -246,11 +234,7 @@ impl From<Mass> for Measure {
 
 /// What a rule is about: whether missing it can hurt somebody.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "kebab-case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 #[non_exhaustive]
 pub enum Force {
     /// A safety limit.

@@ -2,11 +2,7 @@
 
 /// The class of a food, as the tables draw their lines.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "kebab-case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 #[non_exhaustive]
 pub enum Food {
     /// Ground or chopped meat, loaves and sausages.
@@ -88,9 +84,6 @@ impl Food {
     /// Whether it is the flesh of mammals or birds.
     #[must_use]
     pub const fn is_meat(self) -> bool {
-        !matches!(
-            self,
-            Self::Eggs | Self::Fish | Self::Casseroles | Self::Cheese | Self::Sauce
-        )
+        !matches!(self, Self::Eggs | Self::Fish | Self::Casseroles | Self::Cheese | Self::Sauce)
     }
 }

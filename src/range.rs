@@ -15,6 +15,7 @@
 //! ```
 
 use core::fmt;
+use core::marker::PhantomData;
 use core::ops::{Add, Div, Mul, Sub};
 use uom::si::f64::{Mass, Volume};
 use uom::si::{Dimension, Quantity, Units};
@@ -32,12 +33,7 @@ impl Bounds {
     /// Bounds of `field`, both ends allowed.
     #[must_use]
     pub const fn new(field: &'static str, unit: &'static str, low: f64, high: f64) -> Self {
-        Self {
-            field,
-            unit,
-            low,
-            high,
-        }
+        Self { field, unit, low, high }
     }
 
     /// The value itself when it lies inside.
@@ -48,10 +44,7 @@ impl Bounds {
         if value >= self.low && value <= self.high {
             Ok(value)
         } else {
-            Err(OutOfRange {
-                bounds: *self,
-                value,
-            })
+            Err(OutOfRange { bounds: *self, value })
         }
     }
 }
@@ -100,17 +93,8 @@ impl OutOfRange {
 
 impl fmt::Display for OutOfRange {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Bounds {
-            field,
-            unit,
-            low,
-            high,
-        } = self.bounds;
-        write!(
-            f,
-            "{field} of {} {unit} is outside {low} to {high} {unit}",
-            self.value
-        )
+        let Bounds { field, unit, low, high } = self.bounds;
+        write!(f, "{field} of {} {unit} is outside {low} to {high} {unit}", self.value)
     }
 }
 
@@ -144,9 +128,8 @@ pub trait Measured: Copy + PartialOrd {
     /// Neither infinite nor "not a number".
     #[must_use]
     fn is_finite(self) -> bool;
-    /// Whether the value is zero.
-    #[must_use]
-    fn is_zero(self) -> bool;
+    /// Zero.
+    const ZERO: Self;
 }
 
 impl Measured for f64 {
@@ -159,30 +142,20 @@ impl Measured for f64 {
     fn is_finite(self) -> bool {
         self.is_finite()
     }
-    fn is_zero(self) -> bool {
-        self.classify() == core::num::FpCategory::Zero
-    }
+    const ZERO: Self = 0.0;
 }
 
 impl<D: Dimension + ?Sized, U: Units<f64> + ?Sized> Measured for Quantity<D, U, f64> {
     fn just_below(self) -> Self {
-        Self {
-            value: self.value.next_down(),
-            ..self
-        }
+        Self { value: self.value.next_down(), ..self }
     }
     fn just_above(self) -> Self {
-        Self {
-            value: self.value.next_up(),
-            ..self
-        }
+        Self { value: self.value.next_up(), ..self }
     }
     fn is_finite(self) -> bool {
         self.value.is_finite()
     }
-    fn is_zero(self) -> bool {
-        self.value.is_zero()
-    }
+    const ZERO: Self = Self { dimension: PhantomData, units: PhantomData, value: 0.0 };
 }
 
 /// What is known of a quantity: it lies between `low` and `high`, both included.
@@ -199,11 +172,7 @@ impl<T: Copy + PartialOrd> Range<T> {
     /// # Errors
     /// [`RangeError::Ends`] when `low` is above `high` or either is not a number.
     pub fn new(low: T, high: T) -> Result<Self, RangeError> {
-        if low <= high {
-            Ok(Self { low, high })
-        } else {
-            Err(RangeError::Ends)
-        }
+        if low <= high { Ok(Self { low, high }) } else { Err(RangeError::Ends) }
     }
 
     /// A range whose ends the caller has in order.
@@ -331,11 +300,10 @@ impl<A: Measured> Range<A> {
     pub fn over<B, C>(self, other: Range<B>) -> Result<Range<C>, RangeError>
     where
         A: Div<B, Output = C>,
-        B: Measured + Sub<B, Output = B>,
+        B: Measured,
         C: Measured,
     {
-        let zero = other.low - other.low;
-        if other.contains(zero) {
+        if other.contains(B::ZERO) {
             return Err(RangeError::ZeroDivisor);
         }
         self.around(other, |a, b| a / b)
@@ -363,8 +331,7 @@ impl Range<Mass> {
         SHOWN_MASS.check(shown.value)?;
         DIVISION.check(division.value)?;
         let half = division * 0.5;
-        let zero = shown - shown;
-        let low = if shown > half { shown - half } else { zero };
+        let low = if shown > half { shown - half } else { Mass::ZERO };
         Self::new(low, shown + half)
     }
 }

@@ -20,10 +20,7 @@ use rstest::rstest;
 const DAY: f64 = 86_400.0;
 
 fn at_fault(text: &str, error: ReadError) -> (ReadProblem, &str) {
-    (
-        error.problem(),
-        text.get(error.span()).expect("a span lies within its text"),
-    )
+    (error.problem(), text.get(error.span()).expect("a span lies within its text"))
 }
 
 // Weights
@@ -81,10 +78,7 @@ fn a_weight_reads_as_written(#[case] text: &str, #[case] expected: Mass) {
 #[case('⅚', 5.0, 6.0)]
 fn a_fraction_sign_is_its_fraction(#[case] sign: char, #[case] above: f64, #[case] below: f64) {
     assert_eq!(read_mass(&format!("{sign} lb")), Ok(pounds(above / below)));
-    assert_eq!(
-        read_mass(&format!("3{sign} lb")),
-        Ok(pounds((3.0 * below + above) / below))
-    );
+    assert_eq!(read_mass(&format!("3{sign} lb")), Ok(pounds((3.0 * below + above) / below)));
 }
 
 #[test]
@@ -99,10 +93,7 @@ fn one_and_a_quarter_is_not_eleven_quarters() {
 fn the_number_is_the_one_a_program_would_write() {
     assert_eq!(read_mass("0.2 oz"), Ok(ounces(0.2)));
     assert_eq!(read_mass("0.1 kg"), Ok(kilograms(0.1)));
-    assert_eq!(
-        read_mass("123456789.123456 kg"),
-        Ok(kilograms(123_456_789.123_456))
-    );
+    assert_eq!(read_mass("123456789.123456 kg"), Ok(kilograms(123_456_789.123_456)));
 }
 
 #[rstest]
@@ -162,11 +153,7 @@ fn the_number_is_the_one_a_program_would_write() {
 #[case("+5 g", ReadProblem::PlusSign, "+5")]
 #[case("1.234567890123456 g", ReadProblem::TooManyDigits, "1.234567890123456")]
 #[case("1234567890123456 g", ReadProblem::TooManyDigits, "1234567890123456")]
-#[case(
-    "0.00000000000000000000001 g",
-    ReadProblem::TooManyDigits,
-    "0.00000000000000000000001"
-)]
+#[case("0.00000000000000000000001 g", ReadProblem::TooManyDigits, "0.00000000000000000000001")]
 #[case("1000000000 g", ReadProblem::TooLarge, "1000000000")]
 #[case("1/2/3 oz", ReadProblem::BrokenNumber, "1/2/")]
 #[case("½4 oz", ReadProblem::BrokenNumber, "½4")]
@@ -249,18 +236,9 @@ fn a_measure_has_the_size_its_system_gives_it(
     #[case] measures: Measures,
     #[case] expected: Volume,
 ) {
-    assert_eq!(
-        read_amount(text, Some(measures)),
-        Ok(Amount::ByVolume(expected))
-    );
-    assert_eq!(
-        read_liquid_amount(text, Some(measures)),
-        Ok(Amount::ByVolume(expected))
-    );
-    assert_eq!(
-        read_amount(text, None).unwrap_err().problem(),
-        ReadProblem::WhoseMeasures
-    );
+    assert_eq!(read_amount(text, Some(measures)), Ok(Amount::ByVolume(expected)));
+    assert_eq!(read_liquid_amount(text, Some(measures)), Ok(Amount::ByVolume(expected)));
+    assert_eq!(read_amount(text, None).unwrap_err().problem(), ReadProblem::WhoseMeasures);
 }
 
 #[rstest]
@@ -277,33 +255,18 @@ fn a_liter_is_nobodys_in_particular(#[case] text: &str, #[case] expected: Volume
 #[case("1 tsp", Measures::Imperial, ReadProblem::ImperialSpoonOrCup)]
 #[case("1 tbsp", Measures::Imperial, ReadProblem::ImperialSpoonOrCup)]
 #[case("1 cup", Measures::Imperial, ReadProblem::ImperialSpoonOrCup)]
-#[case(
-    "1 gal",
-    Measures::Metric,
-    ReadProblem::NotOfTheseMeasures(Measures::Metric)
-)]
-#[case(
-    "1 fl oz",
-    Measures::Australian,
-    ReadProblem::NotOfTheseMeasures(Measures::Australian)
-)]
+#[case("1 gal", Measures::Metric, ReadProblem::NotOfTheseMeasures(Measures::Metric))]
+#[case("1 fl oz", Measures::Australian, ReadProblem::NotOfTheseMeasures(Measures::Australian))]
 #[case("1 cup 2 tbsp", Measures::UsCustomary, ReadProblem::PartUnits)]
 #[case("1-1/2 cups", Measures::UsCustomary, ReadProblem::Hyphen)]
-#[case(
-    "2-3 tsp",
-    Measures::UsCustomary,
-    ReadProblem::RangeNotRead(Kind::Amount)
-)]
+#[case("2-3 tsp", Measures::UsCustomary, ReadProblem::RangeNotRead(Kind::Amount))]
 #[case("1 T", Measures::UsCustomary, ReadProblem::UnknownUnit(Kind::Amount))]
 fn a_measure_without_one_size_is_refused(
     #[case] text: &str,
     #[case] measures: Measures,
     #[case] problem: ReadProblem,
 ) {
-    assert_eq!(
-        read_amount(text, Some(measures)).unwrap_err().problem(),
-        problem
-    );
+    assert_eq!(read_amount(text, Some(measures)).unwrap_err().problem(), problem);
 }
 
 #[test]
@@ -312,14 +275,8 @@ fn an_ounce_alone_is_a_weight_but_not_of_a_liquid() {
     assert_eq!(read_amount("8 oz", us), Ok(Amount::Weighed(ounces(8.0))));
     let error = read_liquid_amount("8 oz", us).unwrap_err();
     assert_eq!(at_fault("8 oz", error), (ReadProblem::OunceOfLiquid, "oz"));
-    assert_eq!(
-        read_liquid_amount("2 lb 3 oz", us),
-        Ok(Amount::Weighed(ounces(35.0)))
-    );
-    assert_eq!(
-        read_liquid_amount("200 g", None),
-        Ok(Amount::Weighed(grams(200.0)))
-    );
+    assert_eq!(read_liquid_amount("2 lb 3 oz", us), Ok(Amount::Weighed(ounces(35.0))));
+    assert_eq!(read_liquid_amount("200 g", None), Ok(Amount::Weighed(grams(200.0))));
 }
 
 #[rstest]
@@ -368,10 +325,7 @@ fn what_is_not_a_concentration_is_refused(
     #[case] problem: ReadProblem,
     #[case] part: &str,
 ) {
-    assert_eq!(
-        at_fault(text, read_concentration(text).unwrap_err()),
-        (problem, part)
-    );
+    assert_eq!(at_fault(text, read_concentration(text).unwrap_err()), (problem, part));
 }
 
 // Temperatures
@@ -417,10 +371,7 @@ fn a_temperature_without_its_scale_is_refused(
     #[case] problem: ReadProblem,
     #[case] part: &str,
 ) {
-    assert_eq!(
-        at_fault(text, read_temperature(text).unwrap_err()),
-        (problem, part)
-    );
+    assert_eq!(at_fault(text, read_temperature(text).unwrap_err()), (problem, part));
 }
 
 #[rstest]
@@ -512,11 +463,7 @@ fn a_range_of_durations_keeps_both_ends(#[case] text: &str, #[case] low: f64, #[
 #[case("1 h 20-25 min", ReadProblem::RangeOfParts, "1 h 20-25 min")]
 #[case("2 to 3 h 30 min", ReadProblem::RangeOfParts, "2 to 3 h 30 min")]
 #[case("20-25-30 min", ReadProblem::Hyphen, "-")]
-#[case(
-    "20 min to 25 min to 30 min",
-    ReadProblem::TrailingText(Kind::Duration),
-    "to 30 min"
-)]
+#[case("20 min to 25 min to 30 min", ReadProblem::TrailingText(Kind::Duration), "to 30 min")]
 #[case("30 min 1 h", ReadProblem::PartOrder, "1 h")]
 #[case("1 h 1 h", ReadProblem::PartOrder, "1 h")]
 #[case("1 h 90 min", ReadProblem::PartTooLarge, "90 min")]
@@ -529,10 +476,7 @@ fn a_duration_that_could_be_misread_is_refused(
     #[case] problem: ReadProblem,
     #[case] part: &str,
 ) {
-    assert_eq!(
-        at_fault(text, read_duration(text).unwrap_err()),
-        (problem, part)
-    );
+    assert_eq!(at_fault(text, read_duration(text).unwrap_err()), (problem, part));
 }
 
 // Printing
@@ -557,10 +501,7 @@ fn a_duration_that_could_be_misread_is_refused(
 #[case(f64::NEG_INFINITY, "-inf")]
 fn a_number_has_as_many_digits_as_it_needs(#[case] value: f64, #[case] printed: &str) {
     assert_eq!(Shown::new(value, "").to_string(), printed);
-    assert_eq!(
-        Shown::new(value, "ppm").to_string(),
-        format!("{printed} ppm")
-    );
+    assert_eq!(Shown::new(value, "ppm").to_string(), format!("{printed} ppm"));
 }
 
 #[rstest]
@@ -581,9 +522,7 @@ fn a_print_never_crosses_the_limit_beside_it(
     #[case] limits: &[f64],
     #[case] printed: &str,
 ) {
-    let shown = limits
-        .iter()
-        .fold(Shown::new(value, ""), |shown, limit| shown.beside(*limit));
+    let shown = limits.iter().fold(Shown::new(value, ""), |shown, limit| shown.beside(*limit));
     assert_eq!(shown.to_string(), printed);
 }
 
@@ -612,9 +551,7 @@ fn a_range_is_printed_outward(
     #[case] printed: &str,
 ) {
     let shown = ShownRange::new(low, high, "mg/kg");
-    let shown = limits
-        .iter()
-        .fold(shown, |shown, limit| shown.beside(*limit));
+    let shown = limits.iter().fold(shown, |shown, limit| shown.beside(*limit));
     assert_eq!(shown.to_string(), printed);
 }
 

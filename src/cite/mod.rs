@@ -11,11 +11,7 @@ pub(crate) mod sources;
 
 /// What kind of statement a figure is. It decides what a broken limit means.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "kebab-case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 #[non_exhaustive]
 pub enum Standing {
     /// Statute or regulation.
@@ -49,11 +45,7 @@ impl Standing {
 
 /// How the figure was seen by whoever entered it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "kebab-case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 #[non_exhaustive]
 pub enum Seen {
     /// Read in the document itself.
@@ -111,12 +103,7 @@ pub struct Citation {
 
 impl fmt::Display for Citation {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Source {
-            title,
-            number,
-            edition,
-            ..
-        } = self.source;
+        let Source { title, number, edition, .. } = self.source;
         if number.is_empty() {
             f.write_str(title)?;
         } else {
@@ -125,13 +112,7 @@ impl fmt::Display for Citation {
         if !edition.is_empty() {
             write!(f, ", {edition}")?;
         }
-        write!(
-            f,
-            "; {}; {}, {}",
-            self.place,
-            self.standing.words(),
-            self.seen.words()
-        )
+        write!(f, "; {}; {}, {}", self.place, self.standing.words(), self.seen.words())
     }
 }
 

@@ -9,21 +9,12 @@ use crate::food::Food;
 use crate::range::Range;
 use crate::units::{Reading, seconds};
 
-const ENDPOINT: Rule = Rule::new(
-    "cook/endpoint",
-    "hot enough inside, for long enough",
-    Force::Safety,
-);
-const REST: Rule = Rule::new(
-    "cook/rest",
-    "the rest that belongs to the inside temperature",
-    Force::Safety,
-);
-const ANSWERED: Rule = Rule::new(
-    "cook/authority",
-    "an authority that says how this food is cooked",
-    Force::Safety,
-);
+const ENDPOINT: Rule =
+    Rule::new("cook/endpoint", "hot enough inside, for long enough", Force::Safety);
+const REST: Rule =
+    Rule::new("cook/rest", "the rest that belongs to the inside temperature", Force::Safety);
+const ANSWERED: Rule =
+    Rule::new("cook/authority", "an authority that says how this food is cooked", Force::Safety);
 
 /// The rules of this room.
 pub const RULES: [Rule; 3] = [ENDPOINT, REST, ANSWERED];
@@ -97,11 +88,7 @@ impl Plan {
     /// A finding without a stated tolerance cannot meet.
     fn doubted(&self, finding: Finding) -> Finding {
         if finding.verdict == Verdict::Meets && self.thermometer.is_none() {
-            Finding {
-                verdict: Verdict::Unproven,
-                ..finding
-            }
-            .missing(THERMOMETER)
+            Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
         } else {
             finding
         }
@@ -117,17 +104,22 @@ pub fn answers(authority: Authority, food: Food) -> bool {
     }
 }
 
+/// The finding when none of the authorities of a recipe says how the food is cooked.
+#[must_use]
+pub fn unanswered(place: Place) -> Finding {
+    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
+        "an authority that says how this food is cooked",
+        "add one to held_to, for example \"us-consumer\" or \"us-fsis\"",
+    ))
+}
+
 fn consumer_row(
     authority: Authority,
     food: Food,
     day: Option<Date>,
 ) -> Option<&'static Cited<Endpoint>> {
     // Bacon is a whole cut that is cooked like one.
-    let food = if food == Food::Bacon {
-        Food::WholeMeat
-    } else {
-        food
-    };
+    let food = if food == Food::Bacon { Food::WholeMeat } else { food };
     US_CONSUMER.iter().find(|row| {
         row.value.authority == authority && row.value.food == food && row.row.in_force.on(day)
     })
@@ -144,11 +136,7 @@ pub fn check(
         return;
     }
     let Some(inside) = plan.inside_within() else {
-        report(
-            Finding::new(&ENDPOINT, Verdict::Unproven)
-                .missing(INSIDE)
-                .at(plan.place),
-        );
+        report(Finding::new(&ENDPOINT, Verdict::Unproven).missing(INSIDE).at(plan.place));
         return;
     };
     if authority == Authority::UsFsis {
@@ -167,27 +155,17 @@ fn endpoint(
     let scale = inside.low().scale();
     let limit = Limit::AtLeast(row.value.temperature.on(scale));
     let verdict = limit.judge(inside);
-    let finding = Finding::new(&ENDPOINT, verdict)
-        .found(inside)
-        .limit(limit)
-        .row(&row.row)
-        .at(plan.place);
+    let finding =
+        Finding::new(&ENDPOINT, verdict).found(inside).limit(limit).row(&row.row).at(plan.place);
     let finding = plan.doubted(finding);
     report(match (finding.verdict, finding.missing) {
         (Verdict::Meets, _) | (_, Some(_)) => finding,
-        _ => finding.mend(Mend::CookTo(above(
-            row.value.temperature.on(scale),
-            plan.thermometer,
-        ))),
+        _ => finding.mend(Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer))),
     });
     if row.value.rest > seconds(0.0) {
         let limit = Limit::AtLeast(row.value.rest);
-        let finding = |verdict| {
-            Finding::new(&REST, verdict)
-                .limit(limit)
-                .row(&row.row)
-                .at(plan.place)
-        };
+        let finding =
+            |verdict| Finding::new(&REST, verdict).limit(limit).row(&row.row).at(plan.place);
         report(match plan.rested.or(plan.held) {
             Some(rested) => {
                 let verdict = limit.judge(&rested);
@@ -235,10 +213,7 @@ pub fn dwell_row(inside: Reading) -> Option<&'static Cited<Dwell>> {
 
 fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
     let unproven = |missing| {
-        Finding::new(&ENDPOINT, Verdict::Unproven)
-            .found(inside)
-            .missing(missing)
-            .at(plan.place)
+        Finding::new(&ENDPOINT, Verdict::Unproven).found(inside).missing(missing).at(plan.place)
     };
     if matches!(plan.food, Food::Poultry | Food::GroundPoultry) {
         return unproven(POULTRY);
@@ -259,19 +234,13 @@ fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
     let Some(shown) = surest.or(best).or(first) else {
         return unproven(INSIDE);
     };
-    let finding = |verdict| {
-        Finding::new(&ENDPOINT, verdict)
-            .row(&shown.row)
-            .at(plan.place)
-            .note(DWELL_NOTE)
-    };
+    let finding =
+        |verdict| Finding::new(&ENDPOINT, verdict).row(&shown.row).at(plan.place).note(DWELL_NOTE);
     // Where a row is reached the time at it is what is judged; where none is, the
     // temperature.
     let timed = |verdict| finding(verdict).found(&held).limit(needs(shown));
     let lowest = Limit::AtLeast(shown.value.temperature.on(scale));
-    let at_once = FSIS_MEAT_DWELL
-        .iter()
-        .find(|row| row.value.for_6_5_log <= zero);
+    let at_once = FSIS_MEAT_DWELL.iter().find(|row| row.value.for_6_5_log <= zero);
     let cook_to =
         at_once.map(|row| Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer)));
     let mend = match surest {
@@ -291,12 +260,7 @@ fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
         return mended(finding(Verdict::Breaks).found(inside).limit(lowest));
     }
     if plan.held.is_none() {
-        return mended(
-            finding(Verdict::Unproven)
-                .found(inside)
-                .limit(needs(shown))
-                .missing(HELD),
-        );
+        return mended(finding(Verdict::Unproven).found(inside).limit(needs(shown)).missing(HELD));
     }
     if possible {
         return mended(timed(Verdict::Unproven));

@@ -19,7 +19,7 @@ use crate::authority::Authority;
 use crate::food::Food;
 use crate::units::PrintedTemperature;
 
-pub use check::{Animals, Plan, RULES, answers, check, dwell_row};
+pub use check::{Animals, Plan, RULES, answers, check, dwell_row, unanswered};
 pub use table::{FSIS_MEAT_DWELL, US_CONSUMER};
 
 /// A row that gives one inside temperature and a rest.

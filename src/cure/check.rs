@@ -1,5 +1,6 @@
 use uom::si::f64::Mass;
 
+use super::CureError;
 use super::agent::{Agent, Ascorbate, InPremix, NitriteSalts, OnGreenWeight};
 use super::level::Level;
 use super::limit::{BaconFormula, BaconLimit, IngoingLimit, Method};
@@ -18,33 +19,18 @@ use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict}
 use crate::range::Range;
 use crate::units::kilograms;
 
-const INGOING_NITRITE: Rule = Rule::new(
-    "cure/ingoing-nitrite",
-    "nitrite that goes into the meat",
-    Force::Safety,
-);
-const INGOING_NITRATE: Rule = Rule::new(
-    "cure/ingoing-nitrate",
-    "nitrate that goes into the meat",
-    Force::Safety,
-);
-const LEAST_NITRITE: Rule = Rule::new(
-    "cure/least-nitrite",
-    "enough nitrite to be worth its name",
-    Force::Advice,
-);
+const INGOING_NITRITE: Rule =
+    Rule::new("cure/ingoing-nitrite", "nitrite that goes into the meat", Force::Safety);
+const INGOING_NITRATE: Rule =
+    Rule::new("cure/ingoing-nitrate", "nitrate that goes into the meat", Force::Safety);
+const LEAST_NITRITE: Rule =
+    Rule::new("cure/least-nitrite", "enough nitrite to be worth its name", Force::Advice);
 const BACON_NITRITE: Rule = Rule::new("cure/bacon-nitrite", "nitrite in bacon", Force::Safety);
 const BACON_NITRATE: Rule = Rule::new("cure/bacon-nitrate", "no nitrate in bacon", Force::Safety);
-const BACON_ASCORBATE: Rule = Rule::new(
-    "cure/bacon-ascorbate",
-    "ascorbate or erythorbate in pumped bacon",
-    Force::Safety,
-);
-const ANSWERED: Rule = Rule::new(
-    "cure/authority",
-    "an authority that limits this cure",
-    Force::Safety,
-);
+const BACON_ASCORBATE: Rule =
+    Rule::new("cure/bacon-ascorbate", "ascorbate or erythorbate in pumped bacon", Force::Safety);
+const ANSWERED: Rule =
+    Rule::new("cure/authority", "an authority that limits this cure", Force::Safety);
 
 /// The rules of this room.
 pub const RULES: [Rule; 7] = [
@@ -64,6 +50,10 @@ const STRENGTH: Missing = Missing::new(
 const WEIGHT: Missing = Missing::new(
     "the weight of a curing premix: a spoon is not a weight",
     "weigh it, and write the amount in grams or ounces",
+);
+const BEYOND: Missing = Missing::new(
+    "a weight of curing premix that a kitchen can have",
+    "check the amount and its unit",
 );
 const SCALE: Missing = Missing::new(
     "how finely the curing premix was weighed",
@@ -90,11 +80,33 @@ const CULTURE: Missing = Missing::new(
     "write sugar = \"0.7 %\" or more and culture = true under cure, or use the standard amount",
 );
 
+/// A mass as a scale shows it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Weighed {
+    /// The mass as written.
+    pub mass: Mass,
+    /// The smallest division of the scale, where the recipe says.
+    pub scale: Option<Mass>,
+}
+
+impl Weighed {
+    /// What the mass may be.
+    ///
+    /// # Errors
+    /// [`CureError::OutOfRange`] for a mass or a division that no scale has.
+    pub fn range(&self) -> Result<Range<PremixMass>, CureError> {
+        PremixMass::range(match self.scale {
+            Some(division) => Range::weighed(self.mass, division)?,
+            None => Range::exactly(self.mass)?,
+        })
+    }
+}
+
 /// An ingredient that brings curing agents.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Cure {
-    /// Its mass as written, or `None` where it is measured by the spoon.
-    pub mass: Option<Mass>,
+    /// Its mass, or `None` where it is measured by the spoon.
+    pub mass: Option<Weighed>,
     /// Its strength, or `None` where the recipe does not say.
     pub strength: Option<Premix>,
     /// Where it stands in the document.
@@ -119,14 +131,12 @@ pub struct Batch<'a> {
     pub method: Option<Method>,
     /// The green weight, or `None` where it cannot be told.
     pub green: Option<Range<GreenWeight>>,
-    /// The smallest division of the scale.
-    pub scale: Option<Mass>,
     /// Everything that brings curing agents.
     pub cures: &'a [Cure],
     /// The pickle, for a pumped cure.
     pub pickle: Option<Pickle>,
     /// Ascorbate or erythorbate, anhydrous; `None` where there is none.
-    pub ascorbate: Option<Mass>,
+    pub ascorbate: Option<Weighed>,
     /// Added fermentable sugar in percent, where the recipe says.
     pub sugar_percent: Option<f64>,
     /// Whether a lactic culture is added, where the recipe says.
@@ -143,6 +153,8 @@ struct Known<A> {
     nominal: Level<A, OnGreenWeight>,
     range: Range<Level<A, OnGreenWeight>>,
     missing: Option<Missing>,
+    /// Whether every mass in it was weighed on a scale whose division is known.
+    scaled: bool,
     place: Place,
 }
 
@@ -153,6 +165,7 @@ impl<A: Agent> Known<A> {
             nominal: zero,
             range: Range::ordered(zero, zero),
             missing: None,
+            scaled: true,
             place,
         }
     }
@@ -163,28 +176,18 @@ impl<A: Agent> Known<A> {
 
     /// A finding of this level held against a limit. What is missing leaves the level
     /// open upwards; a scale that is not stated leaves even a met limit unproven.
-    fn against(
-        &self,
-        rule: &'static Rule,
-        limit: Limit<Level<A, OnGreenWeight>>,
-        scale: Option<Mass>,
-    ) -> Finding {
+    fn against(&self, rule: &'static Rule, limit: Limit<Level<A, OnGreenWeight>>) -> Finding {
         let range = match self.missing {
             None => self.range,
             Some(_) => Range::ordered(self.range.low(), Level::of(f64::INFINITY)),
         };
         let verdict = limit.judge(&range);
-        let finding = Finding::new(rule, verdict)
-            .found(&range)
-            .limit(limit)
-            .at(self.place);
-        match (verdict, self.missing, scale) {
+        let finding = Finding::new(rule, verdict).found(&range).limit(limit).at(self.place);
+        match (verdict, self.missing, self.scaled) {
             (Verdict::Unproven, Some(missing), _) => finding.missing(missing),
-            (Verdict::Meets, None, None) if !self.is_zero() => Finding {
-                verdict: Verdict::Unproven,
-                ..finding
+            (Verdict::Meets, None, false) if !self.is_zero() => {
+                Finding { verdict: Verdict::Unproven, ..finding }.missing(SCALE)
             }
-            .missing(SCALE),
             _ => finding,
         }
     }
@@ -201,30 +204,19 @@ impl Batch<'_> {
         }
     }
 
-    fn weighed(&self, mass: Mass) -> Option<Range<PremixMass>> {
-        let shown = match self.scale {
-            Some(division) => Range::weighed(mass, division).ok()?,
-            None => Range::exactly(mass).ok()?,
-        };
-        PremixMass::range(shown).ok()
-    }
-
     fn level_of<A: Agent>(
         &self,
-        mass: Mass,
+        premix: Weighed,
         strength: Level<A, InPremix>,
     ) -> Option<NominalAndRange<A>> {
-        let weighed = self.weighed(mass)?;
-        let shown = PremixMass::new(mass).ok()?;
+        let weighed = premix.range().ok()?;
+        let shown = PremixMass::new(premix.mass).ok()?;
         let strengths = Range::ordered(strength, strength);
         match (self.method?, self.green, self.pickle) {
             (Method::Ground | Method::DryRub, Some(green), _) => {
                 let middle =
                     GreenWeight::new((green.low().mass() + green.high().mass()) * 0.5).ok()?;
-                Some((
-                    ingoing(shown, strength, middle),
-                    ingoing_between(weighed, strengths, green),
-                ))
+                Some((ingoing(shown, strength, middle), ingoing_between(weighed, strengths, green)))
             }
             (Method::Pumped, _, Some(pickle)) => Some((
                 pumped(shown, strength, pickle.middle()?, pickle.middle_pump()?),
@@ -239,11 +231,7 @@ impl Batch<'_> {
         let mut known = Known::zero(self.place);
         for cure in self.cures {
             let (Some(mass), Some(strength)) = (cure.mass, cure.strength) else {
-                known.missing = Some(if cure.strength.is_none() {
-                    STRENGTH
-                } else {
-                    WEIGHT
-                });
+                known.missing = Some(if cure.strength.is_none() { STRENGTH } else { WEIGHT });
                 known.place = cure.place;
                 continue;
             };
@@ -251,11 +239,16 @@ impl Batch<'_> {
             if strength.mg_per_kg() <= 0.0 {
                 continue;
             }
-            let Some((nominal, range)) = self.level_of(mass, strength) else {
+            let sum = self.level_of(mass, strength).and_then(|(nominal, range)| {
+                Some((known.nominal + nominal, known.range.plus(range).ok()?))
+            });
+            let Some((nominal, range)) = sum else {
+                known.missing = Some(BEYOND);
+                known.place = cure.place;
                 continue;
             };
-            known.nominal = known.nominal + nominal;
-            known.range = known.range.plus(range).unwrap_or(known.range);
+            (known.nominal, known.range) = (nominal, range);
+            known.scaled &= mass.scale.is_some();
             if known.missing.is_none() {
                 known.place = cure.place;
             }
@@ -263,16 +256,16 @@ impl Batch<'_> {
         known
     }
 
-    /// The only ingredient that brings the agent, and its strength.
+    /// The only ingredient that brings the agent: its scale and its strength.
     fn only_source<A: Agent>(
         &self,
         strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
-    ) -> Option<Level<A, InPremix>> {
+    ) -> Option<(Option<Mass>, Level<A, InPremix>)> {
         let mut sources = self
             .cures
             .iter()
-            .filter_map(|cure| cure.strength.as_ref().map(&strength_of))
-            .filter(|strength| strength.mg_per_kg() > 0.0);
+            .filter_map(|cure| Some((cure.mass?.scale, strength_of(&cure.strength?))))
+            .filter(|(_, strength)| strength.mg_per_kg() > 0.0);
         let only = sources.next();
         if sources.next().is_some() { None } else { only }
     }
@@ -287,7 +280,7 @@ impl Batch<'_> {
         if ceiling.mg_per_kg() <= 0.0 {
             return Some(Mend::LeaveOut);
         }
-        let Some(strength) = self.only_source(strength_of) else {
+        let Some((scale, strength)) = self.only_source(strength_of) else {
             let share = ceiling.mg_per_kg() / known.range.high().mg_per_kg();
             return (share.is_finite() && share < 1.0).then_some(Mend::UseShare(share));
         };
@@ -300,7 +293,7 @@ impl Batch<'_> {
             }
             _ => return None,
         };
-        match (largest_reading(most, self.scale), self.scale) {
+        match (largest_reading(most, scale), scale) {
             (Some(reading), _) => Some(Mend::UseAtMost(reading)),
             // A reading of one division may be off by half of it: three halves must fit.
             (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),
@@ -362,16 +355,8 @@ pub fn check(
         return;
     }
     if let Some(missing) = batch.unknowable() {
-        let rule = if batch.bacon {
-            &BACON_NITRITE
-        } else {
-            &INGOING_NITRITE
-        };
-        report(
-            Finding::new(rule, Verdict::Unproven)
-                .missing(missing)
-                .at(batch.place),
-        );
+        let rule = if batch.bacon { &BACON_NITRITE } else { &INGOING_NITRITE };
+        report(Finding::new(rule, Verdict::Unproven).missing(missing).at(batch.place));
         if batch.bacon {
             bacon_nitrate(batch, report);
         }
@@ -385,13 +370,7 @@ pub fn check(
     let nitrite = batch.total(Premix::nitrite);
     let shown = !nitrite.is_zero() || nitrite.missing.is_some();
     if let Some(row) = row(&US_INGOING_NITRITE, authority, batch.method, day).filter(|_| shown) {
-        let finding = ceiling(
-            batch,
-            &INGOING_NITRITE,
-            row.value.limit,
-            &nitrite,
-            Premix::nitrite,
-        );
+        let finding = ceiling(batch, &INGOING_NITRITE, row.value.limit, &nitrite, Premix::nitrite);
         report(finding.row(&row.row));
         least(&nitrite, report);
     }
@@ -399,13 +378,7 @@ pub fn check(
     if let Some(row) =
         row(&US_INGOING_NITRATE, authority, batch.method, day).filter(|_| !nitrate.is_zero())
     {
-        let finding = ceiling(
-            batch,
-            &INGOING_NITRATE,
-            row.value.limit,
-            &nitrate,
-            Premix::nitrate,
-        );
+        let finding = ceiling(batch, &INGOING_NITRATE, row.value.limit, &nitrate, Premix::nitrate);
         report(finding.row(&row.row));
     }
 }
@@ -413,9 +386,16 @@ pub fn check(
 /// Whether an authority has rules about curing.
 #[must_use]
 pub fn answers(authority: Authority) -> bool {
-    US_INGOING_NITRITE
-        .iter()
-        .any(|row| row.value.authority == authority)
+    US_INGOING_NITRITE.iter().any(|row| row.value.authority == authority)
+}
+
+/// The finding when none of the authorities of a recipe limits its cure.
+#[must_use]
+pub fn unanswered(place: Place) -> Finding {
+    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
+        "an authority with limits for a cure",
+        "add one to held_to, for example \"us-fsis\"",
+    ))
 }
 
 fn row<A: Agent>(
@@ -438,12 +418,9 @@ fn ceiling<A: Agent>(
     known: &Known<A>,
     strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
 ) -> Finding {
-    let finding = known.against(rule, limit, batch.scale);
+    let finding = known.against(rule, limit);
     let (ceiling, _) = limit.figures();
-    match (
-        finding.verdict,
-        batch.mend_ceiling(ceiling, known, strength_of),
-    ) {
+    match (finding.verdict, batch.mend_ceiling(ceiling, known, strength_of)) {
         (Verdict::Breaks | Verdict::Unproven, Some(mend)) if finding.missing.is_none() => {
             finding.mend(mend)
         }
@@ -472,10 +449,10 @@ fn least(nitrite: &Known<NitriteSalts>, report: &mut impl FnMut(Finding)) {
 
 fn bacon_nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
     // Any nitrate breaks the rule, whatever the weights: the label alone decides.
-    let place = batch.cures.iter().find(|cure| {
-        cure.strength
-            .is_some_and(|premix| premix.nitrate().mg_per_kg() > 0.0)
-    });
+    let place = batch
+        .cures
+        .iter()
+        .find(|cure| cure.strength.is_some_and(|premix| premix.nitrate().mg_per_kg() > 0.0));
     let unknown = batch.cures.iter().find(|cure| cure.strength.is_none());
     let finding = |verdict| {
         Finding::new(&BACON_NITRATE, verdict)
@@ -492,21 +469,9 @@ fn bacon_nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
 fn bacon_nitrite(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
     let potassium = batch.total(Premix::potassium_nitrite);
     if potassium.is_zero() {
-        bacon(
-            batch,
-            authority,
-            &US_BACON_SODIUM,
-            Premix::sodium_nitrite,
-            report,
-        );
+        bacon(batch, authority, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
     } else if batch.total(Premix::sodium_nitrite).is_zero() {
-        bacon(
-            batch,
-            authority,
-            &US_BACON_POTASSIUM,
-            Premix::potassium_nitrite,
-            report,
-        );
+        bacon(batch, authority, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
     } else {
         // Both salts: the potassium salt counts as the sodium salt of the same nitrite.
         let both = |premix: &Premix| {
@@ -538,15 +503,10 @@ fn bacon<A: Agent>(
     let limit = row.value.limit;
     let finding = match limit {
         Limit::Exactly(target) => {
-            let finding = on_target(
-                batch,
-                &BACON_NITRITE,
-                target,
-                accepted_around(target),
-                &nitrite,
-            );
+            let finding = on_target(&BACON_NITRITE, target, accepted_around(target), &nitrite);
             let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
-            batch.mend_target(finding, target, batch.only_source(strength_of))
+            let strength = batch.only_source(strength_of).map(|(_, strength)| strength);
+            batch.mend_target(finding, target, strength)
         }
         _ => ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of).row(&row.row),
     };
@@ -555,17 +515,11 @@ fn bacon<A: Agent>(
         .sugar_percent
         .is_none_or(|least| batch.sugar_percent.is_some_and(|sugar| sugar >= least));
     let culture = !row.value.lactic_culture || batch.culture == Some(true);
-    report(
-        if finding.verdict == Verdict::Meets && !(sugar && culture) {
-            Finding {
-                verdict: Verdict::Unproven,
-                ..finding
-            }
-            .missing(CULTURE)
-        } else {
-            finding
-        },
-    );
+    report(if finding.verdict == Verdict::Meets && !(sugar && culture) {
+        Finding { verdict: Verdict::Unproven, ..finding }.missing(CULTURE)
+    } else {
+        finding
+    });
     if let Some(prescribed) = row.value.ascorbate {
         ascorbate(batch, prescribed, &row.row, report);
     }
@@ -581,10 +535,7 @@ fn pumped_formula<A: Agent>(
         Limit::Between(..) => row.value.limit.met_by(nitrite.nominal) == Some(true),
         _ => false,
     };
-    table
-        .iter()
-        .find(aims)
-        .map_or(BaconFormula::Pumped, |row| row.value.formula)
+    table.iter().find(aims).map_or(BaconFormula::Pumped, |row| row.value.formula)
 }
 
 /// A prescribed amount is printed in whole mg/kg; a formulation that rounds to it is it.
@@ -595,30 +546,25 @@ fn close<A: Agent>(nominal: Level<A, OnGreenWeight>, target: Level<A, OnGreenWei
 /// A level held against a prescribed amount. `accepted` is how far one belly may stray
 /// from the amount; without it only the formulation is judged.
 fn on_target<A: Agent>(
-    batch: &Batch<'_>,
     rule: &'static Rule,
     target: Level<A, OnGreenWeight>,
     accepted: Option<Limit<Level<A, OnGreenWeight>>>,
     known: &Known<A>,
 ) -> Finding {
-    let finding = known.against(rule, Limit::Exactly(target), batch.scale);
+    let finding = known.against(rule, Limit::Exactly(target));
     if known.missing.is_some() {
         return finding;
     }
     let strays = accepted.is_some_and(|band| band.judge(&known.range) != Verdict::Meets);
     let within_reach = known.range.contains(target) && !known.range.is_exact();
     let verdict = match (close(known.nominal, target), strays) {
-        (true, false) if batch.scale.is_some() => Verdict::Meets,
+        (true, false) if known.scaled => Verdict::Meets,
         (true, _) => Verdict::Unproven,
         (false, _) if within_reach => Verdict::Unproven,
         (false, _) => Verdict::Breaks,
     };
-    let missing = (verdict == Verdict::Unproven && batch.scale.is_none()).then_some(SCALE);
-    Finding {
-        verdict,
-        missing,
-        ..finding
-    }
+    let missing = (verdict == Verdict::Unproven && !known.scaled).then_some(SCALE);
+    Finding { verdict, missing, ..finding }
 }
 
 /// The variation that is accepted around the standard amount, as a share of any.
@@ -641,15 +587,17 @@ fn ascorbate(
     report: &mut impl FnMut(Finding),
 ) {
     let pure = Level::<Ascorbate, InPremix>::of(1e6);
-    let known = match batch.ascorbate.and_then(|mass| batch.level_of(mass, pure)) {
-        Some((nominal, range)) => Known {
+    let known = match batch.ascorbate.map(|mass| (mass, batch.level_of(mass, pure))) {
+        None => Known::zero(batch.place),
+        Some((mass, Some((nominal, range)))) => Known {
             nominal,
             range,
             missing: None,
+            scaled: mass.scale.is_some(),
             place: batch.place,
         },
-        None => Known::zero(batch.place),
+        Some((_, None)) => Known { missing: Some(BEYOND), ..Known::zero(batch.place) },
     };
-    let finding = on_target(batch, &BACON_ASCORBATE, prescribed, None, &known).row(row);
+    let finding = on_target(&BACON_ASCORBATE, prescribed, None, &known).row(row);
     report(batch.mend_target(finding, prescribed, Some(pure)));
 }

@@ -77,10 +77,7 @@ impl<A: Agent, B: Basis> Level<A, B> {
 
     /// A level worked out from valid inputs, or of a generated table.
     pub(crate) const fn of(mg_per_kg: f64) -> Self {
-        Self {
-            mg_per_kg,
-            of: PhantomData,
-        }
+        Self { mg_per_kg, of: PhantomData }
     }
 
     /// Milligrams per kilogram.
@@ -187,9 +184,7 @@ impl<A: Agent, B: Basis> Measured for Level<A, B> {
     fn is_finite(self) -> bool {
         self.mg_per_kg.is_finite()
     }
-    fn is_zero(self) -> bool {
-        self.mg_per_kg.is_zero()
-    }
+    const ZERO: Self = Self::of(0.0);
 }
 
 /// Two additions of one agent on one basis.
@@ -215,10 +210,6 @@ impl<A: Agent, B: Basis> fmt::Debug for Level<A, B> {
 
 impl<A: Agent, B: Basis> From<Level<A, B>> for Measure {
     fn from(level: Level<A, B>) -> Self {
-        Self::Level {
-            mg_per_kg: level.mg_per_kg,
-            agent: A::NAME,
-            basis: B::NAME,
-        }
+        Self::Level { mg_per_kg: level.mg_per_kg, agent: A::NAME, basis: B::NAME }
     }
 }

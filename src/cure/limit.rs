@@ -5,11 +5,7 @@ use crate::finding::Limit;
 
 /// How a cure reaches the meat.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "kebab-case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 #[non_exhaustive]
 pub enum Method {
     /// Mixed into ground or chopped meat.

@@ -149,11 +149,7 @@ fn outward<A: Agent>(
     high: Level<A, OnGreenWeight>,
 ) -> Range<Level<A, OnGreenWeight>> {
     let low = low.just_below().just_below();
-    let low = if low.mg_per_kg() < 0.0 {
-        Level::of(0.0)
-    } else {
-        low
-    };
+    let low = if low.mg_per_kg() < 0.0 { Level::of(0.0) } else { low };
     Range::ordered(low, high.just_above().just_above())
 }
 
@@ -185,13 +181,11 @@ pub fn largest_premix<A: Agent>(
     green: GreenWeight,
 ) -> Result<PremixMass, CureError> {
     let mass = inverse(ceiling, strength, green)?;
-    Ok(PremixMass(
-        if mass.value * strength.mg_per_kg() / green.0.value > ceiling.mg_per_kg() {
-            mass.just_below()
-        } else {
-            mass
-        },
-    ))
+    Ok(PremixMass(if mass.value * strength.mg_per_kg() / green.0.value > ceiling.mg_per_kg() {
+        mass.just_below()
+    } else {
+        mass
+    }))
 }
 
 /// The smallest mass of premix that reaches a minimum, to the last bit.
@@ -204,13 +198,11 @@ pub fn smallest_premix<A: Agent>(
     green: GreenWeight,
 ) -> Result<PremixMass, CureError> {
     let mass = inverse(minimum, strength, green)?;
-    Ok(PremixMass(
-        if mass.value * strength.mg_per_kg() / green.0.value < minimum.mg_per_kg() {
-            mass.just_above()
-        } else {
-            mass
-        },
-    ))
+    Ok(PremixMass(if mass.value * strength.mg_per_kg() / green.0.value < minimum.mg_per_kg() {
+        mass.just_above()
+    } else {
+        mass
+    }))
 }
 
 fn inverse<A: Agent>(
@@ -218,12 +210,10 @@ fn inverse<A: Agent>(
     strength: Level<A, InPremix>,
     green: GreenWeight,
 ) -> Result<Mass, CureError> {
-    if strength.is_zero() {
+    if strength <= Level::ZERO {
         return Err(CureError::NoAgent { agent: A::NAME });
     }
-    Ok(kilograms(
-        level.mg_per_kg() * green.0.value / strength.mg_per_kg(),
-    ))
+    Ok(kilograms(level.mg_per_kg() * green.0.value / strength.mg_per_kg()))
 }
 
 /// The masses of premix between a minimum and a ceiling.
@@ -237,10 +227,8 @@ pub fn premix_window<A: Agent>(
     strength: Level<A, InPremix>,
     green: GreenWeight,
 ) -> Result<Range<PremixMass>, CureError> {
-    let empty = CureError::EmptyWindow {
-        minimum: minimum.mg_per_kg(),
-        ceiling: ceiling.mg_per_kg(),
-    };
+    let empty =
+        CureError::EmptyWindow { minimum: minimum.mg_per_kg(), ceiling: ceiling.mg_per_kg() };
     if minimum > ceiling {
         return Err(empty);
     }

@@ -36,7 +36,7 @@ pub use agent::{
     OnFinishedWeight, OnGreenWeight, PotassiumNitrate, PotassiumNitrite, Residual, SodiumNitrate,
     SodiumNitrite, Substance,
 };
-pub use check::{Batch, Cure, Pickle, RULES, answers, check};
+pub use check::{Batch, Cure, Pickle, RULES, Weighed, answers, check, unanswered};
 pub use level::Level;
 pub use limit::{BaconFormula, BaconLimit, IngoingLimit, Method};
 pub use method::{

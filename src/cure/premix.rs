@@ -37,11 +37,7 @@ impl Premix {
 
     fn whole(self) -> Result<Self, CureError> {
         let sum = self.nitrite().mg_per_kg() + self.nitrate().mg_per_kg();
-        if sum > 1e6 {
-            Err(CureError::MoreThanWhole { sum })
-        } else {
-            Ok(self)
-        }
+        if sum > 1e6 { Err(CureError::MoreThanWhole { sum }) } else { Ok(self) }
     }
 
     /// With this much sodium nitrite.

@@ -9,16 +9,10 @@ use crate::food::Food;
 use crate::range::Range;
 use crate::units::Reading;
 
-const CHAMBER: Rule = Rule::new(
-    "smoke/cold-chamber",
-    "a chamber cool enough for cold smoking",
-    Force::Safety,
-);
-const CHEESE: Rule = Rule::new(
-    "smoke/cheese-chamber",
-    "a chamber too cool to melt cheese",
-    Force::Quality,
-);
+const CHAMBER: Rule =
+    Rule::new("smoke/cold-chamber", "a chamber cool enough for cold smoking", Force::Safety);
+const CHEESE: Rule =
+    Rule::new("smoke/cheese-chamber", "a chamber too cool to melt cheese", Force::Quality);
 const ANSWERED: Rule = Rule::new(
     "smoke/authority",
     "an authority that says how warm cold smoke may be",
@@ -60,9 +54,16 @@ pub struct ColdSmoke {
 /// Whether an authority, or the practice of the trade, has a ceiling for a food.
 #[must_use]
 pub fn answers(authority: Option<Authority>, food: Food) -> bool {
-    COLD_CEILINGS
-        .iter()
-        .any(|row| applies(row, authority, food))
+    COLD_CEILINGS.iter().any(|row| applies(row, authority, food))
+}
+
+/// The finding when none of the authorities of a recipe has a ceiling for the food.
+#[must_use]
+pub fn unanswered(place: Place) -> Finding {
+    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
+        "an authority that says how warm cold smoke may be for this food",
+        "add one to held_to, for example \"us-fda\" for fish",
+    ))
 }
 
 fn applies(row: &Cited<Ceiling>, authority: Option<Authority>, food: Food) -> bool {
@@ -80,11 +81,7 @@ pub fn check(
     day: Option<Date>,
     report: &mut impl FnMut(Finding),
 ) {
-    let rule = if smoke.food == Food::Cheese {
-        &CHEESE
-    } else {
-        &CHAMBER
-    };
+    let rule = if smoke.food == Food::Cheese { &CHEESE } else { &CHAMBER };
     let rows = || {
         COLD_CEILINGS
             .iter()
@@ -94,11 +91,7 @@ pub fn check(
         return;
     }
     let Some(at) = smoke.at else {
-        report(
-            Finding::new(rule, Verdict::Unproven)
-                .missing(HOW_WARM)
-                .at(smoke.place),
-        );
+        report(Finding::new(rule, Verdict::Unproven).missing(HOW_WARM).at(smoke.place));
         return;
     };
     let mut best: Option<Finding> = None;
@@ -126,35 +119,19 @@ fn hold(
     let ceiling = row.value.temperature.on(at.scale());
     let limit = Limit::AtMost(ceiling);
     let warm = limit.judge(&known);
-    let finding = Finding::new(rule, warm)
-        .found(&known)
-        .limit(limit)
-        .row(&row.row)
-        .at(smoke.place);
+    let finding = Finding::new(rule, warm).found(&known).limit(limit).row(&row.row).at(smoke.place);
     if warm != Verdict::Meets {
-        let lowest = smoke
-            .thermometer
-            .and_then(|tolerance| ceiling.within(tolerance).ok());
-        return finding.mend(Mend::KeepAtOrBelow(
-            lowest.map_or(ceiling, |range| range.low()),
-        ));
+        let lowest = smoke.thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
+        return finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low())));
     }
     if smoke.thermometer.is_none() {
-        return Finding {
-            verdict: Verdict::Unproven,
-            ..finding
-        }
-        .missing(THERMOMETER);
+        return Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER);
     }
     let Some(longest) = row.value.time else {
         return finding;
     };
     let Some(time) = smoke.time else {
-        return Finding {
-            verdict: Verdict::Unproven,
-            ..finding
-        }
-        .missing(HOW_LONG);
+        return Finding { verdict: Verdict::Unproven, ..finding }.missing(HOW_LONG);
     };
     let limit = Limit::AtMost(longest);
     let taken = Range::ordered(time.high(), time.high());
@@ -173,9 +150,5 @@ fn hold(
 #[must_use]
 pub fn meat_never_cooked(smoke: &ColdSmoke) -> Option<Finding> {
     let rests_on_cure = smoke.food.is_meat() && !smoke.cooked_later;
-    rests_on_cure.then(|| {
-        Finding::new(&CHAMBER, Verdict::Unproven)
-            .missing(MEAT)
-            .at(smoke.place)
-    })
+    rests_on_cure.then(|| Finding::new(&CHAMBER, Verdict::Unproven).missing(MEAT).at(smoke.place))
 }

@@ -13,7 +13,7 @@ use crate::authority::Authority;
 use crate::food::Food;
 use crate::units::PrintedTemperature;
 
-pub use check::{ColdSmoke, RULES, answers, check, meat_never_cooked};
+pub use check::{ColdSmoke, RULES, answers, check, meat_never_cooked, unanswered};
 pub use table::COLD_CEILINGS;
 
 /// A ceiling of the chamber air while a food is smoked cold.

@@ -8,40 +8,18 @@ use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict}
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
 
-const FRIDGE_TIME: Rule = Rule::new(
-    "store/fridge-time",
-    "days in the refrigerator",
-    Force::Safety,
-);
-const FRIDGE_COLD: Rule = Rule::new(
-    "store/fridge-temperature",
-    "a cold enough refrigerator",
-    Force::Safety,
-);
-const FREEZER_TIME: Rule = Rule::new(
-    "store/freezer-time",
-    "months at its best in the freezer",
-    Force::Advice,
-);
-const FREEZER_COLD: Rule = Rule::new(
-    "store/freezer-temperature",
-    "a cold enough freezer",
-    Force::Safety,
-);
-const ANSWERED: Rule = Rule::new(
-    "store/authority",
-    "an authority that says how long this keeps",
-    Force::Safety,
-);
+const FRIDGE_TIME: Rule = Rule::new("store/fridge-time", "days in the refrigerator", Force::Safety);
+const FRIDGE_COLD: Rule =
+    Rule::new("store/fridge-temperature", "a cold enough refrigerator", Force::Safety);
+const FREEZER_TIME: Rule =
+    Rule::new("store/freezer-time", "months at its best in the freezer", Force::Advice);
+const FREEZER_COLD: Rule =
+    Rule::new("store/freezer-temperature", "a cold enough freezer", Force::Safety);
+const ANSWERED: Rule =
+    Rule::new("store/authority", "an authority that says how long this keeps", Force::Safety);
 
 /// The rules of this room.
-pub const RULES: [Rule; 5] = [
-    FRIDGE_TIME,
-    FRIDGE_COLD,
-    FREEZER_TIME,
-    FREEZER_COLD,
-    ANSWERED,
-];
+pub const RULES: [Rule; 5] = [FRIDGE_TIME, FRIDGE_COLD, FREEZER_TIME, FREEZER_COLD, ANSWERED];
 
 const LIKE: Missing = Missing::new(
     "which row of the storage chart the food is like",
@@ -56,11 +34,7 @@ const HOW_COLD: Missing = Missing::new("how cold it is kept", "write at = \"… 
 
 /// Where a food is kept cold.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "kebab-case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 pub enum Cold {
     /// In a refrigerator.
     Refrigerator,
@@ -89,6 +63,15 @@ pub fn answers(authority: Authority) -> bool {
     authority == Authority::UsConsumer
 }
 
+/// The finding when none of the authorities of a recipe says how long food keeps.
+#[must_use]
+pub fn unanswered(place: Place) -> Finding {
+    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
+        "an authority that says how long this keeps",
+        "add one to held_to, for example \"us-consumer\"",
+    ))
+}
+
 /// The row of the storage chart with this key that is in force on a day, by default
 /// the current edition.
 ///
@@ -112,10 +95,7 @@ pub fn chart_row(key: &str, day: Option<Date>) -> Option<&'static Cited<Storage>
 
 /// The keys of the current chart.
 pub fn chart_keys() -> impl Iterator<Item = &'static str> {
-    COLD_FOOD
-        .iter()
-        .filter(|row| row.row.in_force.on(None))
-        .map(|row| row.row.key)
+    COLD_FOOD.iter().filter(|row| row.row.in_force.on(None)).map(|row| row.row.key)
 }
 
 /// Checks how a food is kept against the rules of one authority.
@@ -137,10 +117,7 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     };
     let Some(at) = keeping.at else {
         report(
-            Finding::new(rule, Verdict::Unproven)
-                .row(&row.row)
-                .missing(HOW_COLD)
-                .at(keeping.place),
+            Finding::new(rule, Verdict::Unproven).row(&row.row).missing(HOW_COLD).at(keeping.place),
         );
         return;
     };
@@ -194,10 +171,8 @@ fn freezer_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     let (Some(like), Some(time)) = (keeping.like, keeping.time) else {
         return;
     };
-    let finding = Finding::new(&FREEZER_TIME, Verdict::Meets)
-        .found(&time)
-        .row(&like.row)
-        .at(keeping.place);
+    let finding =
+        Finding::new(&FREEZER_TIME, Verdict::Meets).found(&time).row(&like.row).at(keeping.place);
     let Some(chart) = like.value.freeze.time() else {
         report(Finding { past_advice: true, ..finding }
             .note("The chart has words in place of a time. They are about quality, unless the food was never frozen in time."));
@@ -208,15 +183,8 @@ fn freezer_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     if limit.met_by(time.high()) == Some(true) {
         report(finding);
     } else {
-        report(
-            Finding {
-                past_advice: true,
-                ..finding
-            }
-            .mend(Mend::KeepFor(chart.high()))
-            .note(
-                "Past its best, not unsafe: food kept frozen at 0 °F (−18 °C) or below stays safe.",
-            ),
-        );
+        report(Finding { past_advice: true, ..finding }.mend(Mend::KeepFor(chart.high())).note(
+            "Past its best, not unsafe: food kept frozen at 0 °F (−18 °C) or below stays safe.",
+        ));
     }
 }

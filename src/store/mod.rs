@@ -22,7 +22,7 @@ use uom::si::f64::Time;
 
 use crate::range::Range;
 
-pub use check::{Cold, Keeping, RULES, answers, chart_keys, chart_row, check};
+pub use check::{Cold, Keeping, RULES, answers, chart_keys, chart_row, check, unanswered};
 pub use table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
 
 /// How long a food keeps in a refrigerator: a limit. It does not compare with

@@ -35,11 +35,7 @@ pub fn read_duration(text: &str) -> Result<Range<Time>, ReadError> {
     let (low, high, last) = if let Some(mark) = between(&mut cursor)? {
         let second = number(&mut cursor)?;
         if may_be_mixed(mark, &first, &second) {
-            return Err(ReadError::new(
-                ReadProblem::HyphenOrRange,
-                first.start,
-                second.end,
-            ));
+            return Err(ReadError::new(ReadProblem::HyphenOrRange, first.start, second.end));
         }
         let seconds = one_unit(&mut cursor, &second)?.0;
         if cursor.starts_number() {
@@ -78,11 +74,7 @@ fn parts(cursor: &mut Cursor<'_>, first: Number) -> Result<f64, ReadError> {
     let mut total = part.times(one);
     while cursor.starts_number() {
         if part.form != Form::Whole {
-            return Err(ReadError::new(
-                ReadProblem::PartNotWhole,
-                part.start,
-                part.end,
-            ));
+            return Err(ReadError::new(ReadProblem::PartNotWhole, part.start, part.end));
         }
         part = number(cursor)?;
         cursor.skip_spaces();

@@ -15,11 +15,7 @@ pub(super) struct Cursor<'a> {
 impl<'a> Cursor<'a> {
     /// The first character that is not a space.
     pub(super) fn new(text: &'a str, kind: Kind) -> Result<Self, ReadError> {
-        let mut cursor = Self {
-            text,
-            left: text.chars(),
-            kind,
-        };
+        let mut cursor = Self { text, left: text.chars(), kind };
         cursor.skip_spaces();
         if cursor.peek().is_none() {
             return Err(cursor.error_from(0, ReadProblem::Empty(kind)));
@@ -58,14 +54,12 @@ impl<'a> Cursor<'a> {
     }
 
     pub(super) fn starts_number(&self) -> bool {
-        self.peek()
-            .is_some_and(|c| c.is_ascii_digit() || c == '.' || vulgar(c).is_some())
+        self.peek().is_some_and(|c| c.is_ascii_digit() || c == '.' || vulgar(c).is_some())
     }
 
     /// The rest without its last spaces.
     pub(super) fn end_of_text(&self) -> usize {
-        self.at()
-            .saturating_add(self.left.as_str().trim_end().len())
+        self.at().saturating_add(self.left.as_str().trim_end().len())
     }
 
     pub(super) fn error_from(&self, start: usize, problem: ReadProblem) -> ReadError {
@@ -128,10 +122,7 @@ impl Number {
 
     /// The value with a whole number added.
     pub(super) fn plus_whole(&self, whole: f64) -> Self {
-        Self {
-            numerator: whole * self.divisor + self.numerator,
-            ..*self
-        }
+        Self { numerator: whole * self.divisor + self.numerator, ..*self }
     }
 }
 
@@ -174,10 +165,7 @@ pub(super) const fn vulgar(c: char) -> Option<(f64, f64)> {
 }
 
 pub(super) const fn is_dash(c: char) -> bool {
-    matches!(
-        c,
-        '-' | '\u{2010}' | '\u{2011}' | '\u{2013}' | '\u{2014}' | '\u{2212}'
-    )
+    matches!(c, '-' | '\u{2010}' | '\u{2011}' | '\u{2013}' | '\u{2014}' | '\u{2212}')
 }
 
 const fn is_bar(c: char) -> bool {
@@ -199,10 +187,7 @@ struct Digits {
 /// Digits that continue `before`, which stood on the other side of a decimal point.
 fn digits(cursor: &mut Cursor<'_>, before: Digits) -> Digits {
     let mut seen = Digits { count: 0, ..before };
-    while let Some(digit) = cursor
-        .peek()
-        .filter(char::is_ascii_digit)
-        .and_then(|c| c.to_digit(10))
+    while let Some(digit) = cursor.peek().filter(char::is_ascii_digit).and_then(|c| c.to_digit(10))
     {
         cursor.bump();
         seen.count = seen.count.saturating_add(1);
@@ -264,13 +249,7 @@ fn decimal_or_fraction(cursor: &mut Cursor<'_>, start: usize) -> Result<Number, 
                 return Err(cursor.error_from(start, ReadProblem::SpacedDigits));
             }
             let below = below_bar(cursor, start)?;
-            fraction(
-                cursor,
-                start,
-                whole.value,
-                (above.value, below),
-                Form::Mixed,
-            )
+            fraction(cursor, start, whole.value, (above.value, below), Form::Mixed)
         }
         Some('.') => Err(cursor.error_here(ReadProblem::SpacedDigits)),
         Some(c) if spaced && is_bar(c) => Err(cursor.error_here(ReadProblem::SpacedSlash)),
@@ -286,14 +265,7 @@ fn decimal_or_fraction(cursor: &mut Cursor<'_>, start: usize) -> Result<Number, 
 }
 
 const fn whole_number(numerator: f64, start: usize, end: usize) -> Number {
-    Number {
-        numerator,
-        divisor: 1.0,
-        decimals: 0,
-        form: Form::Whole,
-        start,
-        end,
-    }
+    Number { numerator, divisor: 1.0, decimals: 0, form: Form::Whole, start, end }
 }
 
 fn decimal(cursor: &mut Cursor<'_>, start: usize, whole: Digits) -> Result<Number, ReadError> {
@@ -412,10 +384,7 @@ fn checked_digits(cursor: &Cursor<'_>, start: usize, digits: Digits) -> Result<(
 }
 
 fn not_foreign_nor_exponent(cursor: &Cursor<'_>, start: usize) -> Result<(), ReadError> {
-    let Some(c) = cursor
-        .peek()
-        .filter(|&c| !c.is_ascii() || matches!(c, 'e' | 'E'))
-    else {
+    let Some(c) = cursor.peek().filter(|&c| !c.is_ascii() || matches!(c, 'e' | 'E')) else {
         return Ok(());
     };
     if is_foreign_digit(c) {

@@ -33,29 +33,20 @@ struct Held {
 
 impl Held {
     const fn new(value: f64) -> Self {
-        Self {
-            value,
-            below: None,
-            above: None,
-            is_limit: false,
-        }
+        Self { value, below: None, above: None, is_limit: false }
     }
 
     fn beside(self, limit: f64) -> Self {
         match against(self.value, limit) {
-            Some(Ordering::Greater) if self.below.is_none_or(|below| below < limit) => Self {
-                below: Some(limit),
-                ..self
-            },
-            Some(Ordering::Less) if self.above.is_none_or(|above| above > limit) => Self {
-                above: Some(limit),
-                ..self
-            },
-            Some(Ordering::Equal) if !self.is_limit => Self {
-                value: limit,
-                is_limit: true,
-                ..self
-            },
+            Some(Ordering::Greater) if self.below.is_none_or(|below| below < limit) => {
+                Self { below: Some(limit), ..self }
+            }
+            Some(Ordering::Less) if self.above.is_none_or(|above| above > limit) => {
+                Self { above: Some(limit), ..self }
+            }
+            Some(Ordering::Equal) if !self.is_limit => {
+                Self { value: limit, is_limit: true, ..self }
+            }
             _ => self,
         }
     }
@@ -98,10 +89,7 @@ impl Write for Decimal {
 
 impl Decimal {
     fn as_str(&self) -> &str {
-        let text = self
-            .bytes
-            .get(..self.length)
-            .and_then(|bytes| core::str::from_utf8(bytes).ok());
+        let text = self.bytes.get(..self.length).and_then(|bytes| core::str::from_utf8(bytes).ok());
         let text = text.unwrap_or("");
         if !text.contains('.') || text.contains('e') {
             return text;
@@ -115,10 +103,7 @@ impl Decimal {
     }
 
     fn written(number: fmt::Arguments<'_>) -> Option<Self> {
-        let mut decimal = Self {
-            bytes: [0; 64],
-            length: 0,
-        };
+        let mut decimal = Self { bytes: [0; 64], length: 0 };
         decimal.write_fmt(number).ok()?;
         Some(decimal)
     }
@@ -193,11 +178,7 @@ fn write_number(f: &mut fmt::Formatter<'_>, decimal: Option<&Decimal>, held: &He
 }
 
 fn write_unit(f: &mut fmt::Formatter<'_>, unit: &str) -> fmt::Result {
-    if unit.is_empty() {
-        Ok(())
-    } else {
-        write!(f, " {unit}")
-    }
+    if unit.is_empty() { Ok(()) } else { write!(f, " {unit}") }
 }
 
 /// A value printed with its unit, that never crosses a limit by being rounded.
@@ -225,20 +206,14 @@ impl Shown {
     /// `value` in `unit`, which is printed after a space; an empty one is not.
     #[must_use]
     pub const fn new(value: f64, unit: &'static str) -> Self {
-        Self {
-            held: Held::new(value),
-            unit,
-        }
+        Self { held: Held::new(value), unit }
     }
 
     /// Never crossing `limit`, in the same unit. Any number of limits may be given; one
     /// that is not a number is passed over.
     #[must_use]
     pub fn beside(self, limit: f64) -> Self {
-        Self {
-            held: self.held.beside(limit),
-            ..self
-        }
+        Self { held: self.held.beside(limit), ..self }
     }
 }
 
@@ -275,22 +250,14 @@ impl ShownRange {
     #[must_use]
     pub fn new(low: f64, high: f64, unit: &'static str) -> Self {
         let (low, high) = if low > high { (high, low) } else { (low, high) };
-        Self {
-            low: Held::new(low),
-            high: Held::new(high),
-            unit,
-        }
+        Self { low: Held::new(low), high: Held::new(high), unit }
     }
 
     /// Neither end crossing `limit`, in the same unit. Any number of limits may be
     /// given; one that is not a number is passed over.
     #[must_use]
     pub fn beside(self, limit: f64) -> Self {
-        Self {
-            low: self.low.beside(limit),
-            high: self.high.beside(limit),
-            ..self
-        }
+        Self { low: self.low.beside(limit), high: self.high.beside(limit), ..self }
     }
 
     /// Both ends as one value, when they are one and lie to every limit alike.
@@ -299,11 +266,7 @@ impl ShownRange {
         if high - low > ONE_VALUE * high.abs().max(low.abs()) {
             return None;
         }
-        let held = if self.high.is_limit {
-            &self.high
-        } else {
-            &self.low
-        };
+        let held = if self.high.is_limit { &self.high } else { &self.low };
         let decimal = Decimal::beside(held, Rounding::Nearest)?;
         let printed = decimal.value()?;
         (self.low.allows(printed) && self.high.allows(printed)).then_some(decimal)

@@ -232,11 +232,7 @@ pub struct ReadError {
 
 impl ReadError {
     pub(super) const fn new(problem: ReadProblem, start: usize, end: usize) -> Self {
-        Self {
-            problem,
-            start,
-            end,
-        }
+        Self { problem, start, end }
     }
 
     /// What is wrong.

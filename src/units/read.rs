@@ -59,14 +59,9 @@ impl Measures {
     /// The measures of that [`name`](Self::name), in either case.
     #[must_use]
     pub fn from_name(name: &str) -> Option<Self> {
-        [
-            Self::UsCustomary,
-            Self::Metric,
-            Self::Imperial,
-            Self::Australian,
-        ]
-        .into_iter()
-        .find(|measures| measures.name().eq_ignore_ascii_case(name))
+        [Self::UsCustomary, Self::Metric, Self::Imperial, Self::Australian]
+            .into_iter()
+            .find(|measures| measures.name().eq_ignore_ascii_case(name))
     }
 
     fn volume(self, value: f64, unit: Unit) -> Result<Volume, ReadProblem> {
@@ -202,25 +197,13 @@ fn ingredient(
             _ => return fail(ReadProblem::PartUnits),
         };
         if first.form != Form::Whole {
-            return Err(ReadError::new(
-                ReadProblem::PartNotWhole,
-                first.start,
-                first.end,
-            ));
+            return Err(ReadError::new(ReadProblem::PartNotWhole, first.start, first.end));
         }
         if second.value() >= parts {
-            return Err(ReadError::new(
-                ReadProblem::PartTooLarge,
-                second.start,
-                smaller.end,
-            ));
+            return Err(ReadError::new(ReadProblem::PartTooLarge, second.start, smaller.end));
         }
         let value = second.plus_whole(first.value() * parts).value();
-        if smaller.unit == Unit::Ounce {
-            ounces(value)
-        } else {
-            grams(value)
-        }
+        if smaller.unit == Unit::Ounce { ounces(value) } else { grams(value) }
     } else {
         let value = first.value();
         match larger.unit {
@@ -279,11 +262,7 @@ pub fn read_concentration(text: &str) -> Result<f64, ReadError> {
     end(&cursor)?;
     let ppm = value.shifted(power);
     if ppm > 1e6 {
-        return Err(ReadError::new(
-            ReadProblem::AboveTheWhole,
-            value.start,
-            unit.end,
-        ));
+        return Err(ReadError::new(ReadProblem::AboveTheWhole, value.start, unit.end));
     }
     Ok(ppm)
 }
@@ -327,11 +306,7 @@ pub fn read_temperature(text: &str) -> Result<Reading, ReadError> {
     let scale = scale(&unit, Kind::Temperature)?;
     end(&cursor)?;
     // Taken from zero, so that `-0` is zero.
-    let degrees = if below_zero {
-        0.0 - value.value()
-    } else {
-        value.value()
-    };
+    let degrees = if below_zero { 0.0 - value.value() } else { value.value() };
     Reading::new(degrees, scale)
         .map_err(|_| ReadError::new(ReadProblem::TemperatureOutOfRange, start, unit.end))
 }
@@ -365,16 +340,8 @@ pub fn read_tolerance(text: &str) -> Result<TemperatureInterval, ReadError> {
     };
     end(&cursor)?;
     match TOLERANCE.check(kelvin) {
-        Ok(value) => Ok(TemperatureInterval {
-            dimension: PhantomData,
-            units: PhantomData,
-            value,
-        }),
-        Err(_) => Err(ReadError::new(
-            ReadProblem::ToleranceOutOfRange,
-            start,
-            unit.end,
-        )),
+        Ok(value) => Ok(TemperatureInterval { dimension: PhantomData, units: PhantomData, value }),
+        Err(_) => Err(ReadError::new(ReadProblem::ToleranceOutOfRange, start, unit.end)),
     }
 }
 

@@ -129,14 +129,8 @@ impl Reading {
         // 1.8 × (2 / 1.8) may miss 2 in its last digit; a tolerance is written with
         // few digits, so the nearest millionth of a degree is the one meant.
         let half = nearest_millionth(half);
-        let end = |value| Self {
-            value,
-            scale: self.scale,
-        };
-        Ok(Range::ordered(
-            end(self.value - half),
-            end(self.value + half),
-        ))
+        let end = |value| Self { value, scale: self.scale };
+        Ok(Range::ordered(end(self.value - half), end(self.value + half)))
     }
 }
 

@@ -51,11 +51,7 @@ impl MassUnit {
 /// ```
 #[must_use]
 pub fn show_mass(mass: Mass) -> Shown {
-    let unit = if mass.value.abs() < 1.0 {
-        MassUnit::Gram
-    } else {
-        MassUnit::Kilogram
-    };
+    let unit = if mass.value.abs() < 1.0 { MassUnit::Gram } else { MassUnit::Kilogram };
     show_mass_like(mass, unit)
 }
 
@@ -116,19 +112,13 @@ impl fmt::Display for ShownDuration {
         let milliseconds = whole_below(size * 1000.0 + 0.5);
         let mut left = milliseconds;
         let mut between = "";
-        for (seconds, one, more) in [
-            (DAY, " day", " days"),
-            (HOUR, " h", " h"),
-            (MINUTE, " min", " min"),
-        ] {
+        for (seconds, one, more) in
+            [(DAY, " day", " days"), (HOUR, " h", " h"), (MINUTE, " min", " min")]
+        {
             let count = whole_below(left / (seconds * 1000.0));
             left -= count * seconds * 1000.0;
             if count > 0.0 {
-                write!(
-                    f,
-                    "{between}{count}{}",
-                    if count > 1.0 { more } else { one }
-                )?;
+                write!(f, "{between}{count}{}", if count > 1.0 { more } else { one })?;
                 between = " ";
             }
         }
@@ -151,11 +141,7 @@ impl fmt::Display for Reading {
         let hundredths = self.value() * 100.0;
         // Away from zero at a half; no reading is near 2^53 hundredths.
         let size = whole_below(hundredths.abs() + 0.5) / 100.0;
-        let sign = if self.value() < 0.0 && size > 0.0 {
-            "-"
-        } else {
-            ""
-        };
+        let sign = if self.value() < 0.0 && size > 0.0 { "-" } else { "" };
         write!(f, "{sign}{size} {}", self.scale().symbol())
     }
 }

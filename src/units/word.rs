@@ -214,10 +214,7 @@ pub(super) enum Between {
 
 /// Steps over a dash or a `to` that a number follows.
 pub(super) fn between(cursor: &mut Cursor<'_>) -> Result<Option<Between>, ReadError> {
-    let Some(c) = cursor
-        .peek()
-        .filter(|&c| is_dash(c) || matches!(c, 't' | 'T'))
-    else {
+    let Some(c) = cursor.peek().filter(|&c| is_dash(c) || matches!(c, 't' | 'T')) else {
         return Ok(None);
     };
     let mut after = cursor.clone();

@@ -3,9 +3,7 @@ use greenweight::units::{Reading, Scale, read_amount, read_duration};
 use greenweight_references::{Row, Table};
 
 fn part(row: &Row, name: &str) -> Option<f64> {
-    row.inner("reckoned")
-        .get(name)
-        .map(|value| value.as_float().unwrap())
+    row.inner("reckoned").get(name).map(|value| value.as_float().unwrap())
 }
 
 /// The figure in mg/kg again, from the masses that the words name.
@@ -20,24 +18,14 @@ pub fn reckon_again(table: &Table) {
             }
             _ => panic!("{}: one of agent_oz and agent_lb", row.key),
         };
-        assert!(
-            (mg_per_kg - row.number("mg_per_kg")).abs() < 1e-9,
-            "{}: {mg_per_kg}",
-            row.key
-        );
+        assert!((mg_per_kg - row.number("mg_per_kg")).abs() < 1e-9, "{}: {mg_per_kg}", row.key);
         let amount = row.printed.split(" to ").next().unwrap();
         let greenweight::units::Amount::Weighed(read) = read_amount(amount, None).unwrap() else {
             panic!("{}: {amount} is not a weight", row.key)
         };
-        let kg = part(row, "agent_oz").map_or_else(
-            || need("agent_lb") * 0.453_592_37,
-            |oz| oz * 0.028_349_523_125,
-        );
-        assert!(
-            (read.value - kg).abs() < 1e-15,
-            "{}: the words say {amount}",
-            row.key
-        );
+        let kg = part(row, "agent_oz")
+            .map_or_else(|| need("agent_lb") * 0.453_592_37, |oz| oz * 0.028_349_523_125);
+        assert!((read.value - kg).abs() < 1e-15, "{}: the words say {amount}", row.key);
     }
 }
 
@@ -58,11 +46,7 @@ pub fn weigh_atoms(table: &Table) {
                 weight * count.as_integer().unwrap() as f64
             })
             .sum();
-        assert!(
-            (sum - row.number("g_per_mol")).abs() < 1e-9,
-            "{}: {sum}",
-            row.key
-        );
+        assert!((sum - row.number("g_per_mol")).abs() < 1e-9, "{}: {sum}", row.key);
         assert!(
             row.printed.starts_with(&format!("{sum:.3}")),
             "{}: prints {}",
@@ -80,10 +64,7 @@ pub fn compare_scales(table: &Table) {
         else {
             continue;
         };
-        let exact = Reading::new(f, Scale::Fahrenheit)
-            .unwrap()
-            .on(Scale::Celsius)
-            .value();
+        let exact = Reading::new(f, Scale::Fahrenheit).unwrap().on(Scale::Celsius).value();
         let step = if c.fract() == 0.0 { 0.5 } else { 0.0501 };
         assert!(
             (exact - c).abs() <= step || row.note.contains(&format!("{c} °C")),
@@ -97,10 +78,7 @@ pub fn compare_scales(table: &Table) {
 /// The days of the storage chart again, from its words.
 pub fn read_durations_again(table: &Table) {
     for row in &table.rows {
-        for (words, days) in [
-            ("refrigerate", "refrigerate_days"),
-            ("freeze", "freeze_days"),
-        ] {
+        for (words, days) in [("refrigerate", "refrigerate_days"), ("freeze", "freeze_days")] {
             match (read_duration(row.words(words)), row.pair(days)) {
                 (Ok(read), Some((low, high))) => {
                     let got = (read.low().value / 86_400.0, read.high().value / 86_400.0);
@@ -117,27 +95,14 @@ pub fn read_durations_again(table: &Table) {
 pub fn falls(table: &Table) {
     assert_eq!(table.rows.len(), 31);
     for pair in table.rows.windows(2) {
-        let [cooler, hotter] = pair else {
-            unreachable!()
-        };
-        assert_eq!(
-            cooler.number("fahrenheit") + 1.0,
-            hotter.number("fahrenheit")
-        );
+        let [cooler, hotter] = pair else { unreachable!() };
+        assert_eq!(cooler.number("fahrenheit") + 1.0, hotter.number("fahrenheit"));
         for column in ["dwell_6_5_log_s", "dwell_7_log_s"] {
-            assert!(
-                cooler.number(column) >= hotter.number(column),
-                "{}",
-                hotter.key
-            );
+            assert!(cooler.number(column) >= hotter.number(column), "{}", hotter.key);
         }
     }
     for row in &table.rows {
-        assert!(
-            row.number("dwell_7_log_s") >= row.number("dwell_6_5_log_s"),
-            "{}",
-            row.key
-        );
+        assert!(row.number("dwell_7_log_s") >= row.number("dwell_6_5_log_s"), "{}", row.key);
     }
 }
 
@@ -148,65 +113,26 @@ pub fn weigh_units(table: &Table) {
     let grams = |mass: Mass| mass.get::<mass::gram>();
     let ml = |volume: Volume| volume.get::<volume::milliliter>();
     let declared = [
-        (
-            "avoirdupois-pound",
-            grams(Mass::new::<mass::pound>(1.0)) / 1000.0,
-        ),
+        ("avoirdupois-pound", grams(Mass::new::<mass::pound>(1.0)) / 1000.0),
         ("avoirdupois-ounce", grams(Mass::new::<mass::ounce>(1.0))),
-        (
-            "us-gallon",
-            ml(Volume::new::<volume::us_gallon>(1.0)) / 1000.0,
-        ),
-        (
-            "us-liquid-quart",
-            ml(Volume::new::<volume::us_quart>(1.0)) / 1000.0,
-        ),
+        ("us-gallon", ml(Volume::new::<volume::us_gallon>(1.0)) / 1000.0),
+        ("us-liquid-quart", ml(Volume::new::<volume::us_quart>(1.0)) / 1000.0),
         ("us-liquid-pint", ml(Volume::new::<volume::us_pint>(1.0))),
         ("us-cup", ml(Volume::new::<volume::us_cup>(1.0))),
-        (
-            "us-fluid-ounce",
-            ml(Volume::new::<volume::us_fluid_ounce>(1.0)),
-        ),
-        (
-            "us-tablespoon",
-            ml(Volume::new::<volume::us_tablespoon>(1.0)),
-        ),
+        ("us-fluid-ounce", ml(Volume::new::<volume::us_fluid_ounce>(1.0))),
+        ("us-tablespoon", ml(Volume::new::<volume::us_tablespoon>(1.0))),
         ("us-teaspoon", ml(Volume::new::<volume::us_teaspoon>(1.0))),
-        (
-            "imperial-gallon",
-            ml(Volume::new::<volume::imperial_gallon>(1.0)) / 1000.0,
-        ),
-        (
-            "imperial-pint",
-            ml(Volume::new::<volume::imperial_pint>(1.0)),
-        ),
-        (
-            "imperial-fluid-ounce",
-            ml(Volume::new::<volume::imperial_fluid_ounce>(1.0)),
-        ),
-        (
-            "metric-cup-australia",
-            ml(Volume::new::<volume::metric_cup>(1.0)),
-        ),
-        (
-            "metric-tablespoon-australia",
-            ml(Volume::new::<volume::australian_tablespoon>(1.0)),
-        ),
-        (
-            "metric-teaspoon",
-            ml(Volume::new::<volume::metric_teaspoon>(1.0)),
-        ),
-        (
-            "metric-tablespoon-nz-uk-canada-usage",
-            ml(Volume::new::<volume::metric_tablespoon>(1.0)),
-        ),
+        ("imperial-gallon", ml(Volume::new::<volume::imperial_gallon>(1.0)) / 1000.0),
+        ("imperial-pint", ml(Volume::new::<volume::imperial_pint>(1.0))),
+        ("imperial-fluid-ounce", ml(Volume::new::<volume::imperial_fluid_ounce>(1.0))),
+        ("metric-cup-australia", ml(Volume::new::<volume::metric_cup>(1.0))),
+        ("metric-tablespoon-australia", ml(Volume::new::<volume::australian_tablespoon>(1.0))),
+        ("metric-teaspoon", ml(Volume::new::<volume::metric_teaspoon>(1.0))),
+        ("metric-tablespoon-nz-uk-canada-usage", ml(Volume::new::<volume::metric_tablespoon>(1.0))),
     ];
     for (key, value) in declared {
-        let row = table
-            .rows
-            .iter()
-            .find(|row| row.key == key)
-            .unwrap_or_else(|| panic!("no row {key}"));
+        let row =
+            table.rows.iter().find(|row| row.key == key).unwrap_or_else(|| panic!("no row {key}"));
         let printed: f64 = row.words("value").parse().unwrap();
         assert!(
             (value / printed - 1.0).abs() < 4.0 * f64::EPSILON,

@@ -18,10 +18,7 @@ fn the_atoms_give_the_molar_masses() {
 
 #[test]
 fn celsius_and_fahrenheit_of_a_row_are_one_temperature_but_for_noted_misprints() {
-    References::read()
-        .tables
-        .iter()
-        .for_each(check::compare_scales);
+    References::read().tables.iter().for_each(check::compare_scales);
 }
 
 #[test]

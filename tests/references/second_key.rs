@@ -8,20 +8,15 @@ use greenweight_references::{References, Row, read, root};
 fn lines(file: &str) -> Vec<Vec<String>> {
     let text = read(&root().join("references/second-key").join(file));
     let rows = text.lines().filter(|line| !line.starts_with('#')).skip(1);
-    rows.map(|line| line.split(',').map(str::to_owned).collect())
-        .collect()
+    rows.map(|line| line.split(',').map(str::to_owned).collect()).collect()
 }
 
 fn plain(text: &str) -> String {
-    text.replace([',', ';'], "")
-        .split_whitespace()
-        .collect::<Vec<_>>()
-        .join(" ")
+    text.replace([',', ';'], "").split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 fn optional(row: &Row, name: &str) -> String {
-    row.maybe_number(name)
-        .map_or(String::new(), |n| n.to_string())
+    row.maybe_number(name).map_or(String::new(), |n| n.to_string())
 }
 
 /// Compares `rows` with `typed`, both as lists of cells in the order of the table.
@@ -30,24 +25,16 @@ fn same(file: &str, rows: impl IntoIterator<Item = Vec<String>>) {
     let typed = lines(file);
     assert_eq!(rows.len(), typed.len(), "{file}: number of rows");
     for (first, second) in rows.iter().zip(&typed) {
-        let number = |cell: &String| {
-            cell.parse::<f64>()
-                .map_or_else(|_| cell.clone(), |n| n.to_string())
-        };
-        let (first, second): (Vec<_>, Vec<_>) = (
-            first.iter().map(number).collect(),
-            second.iter().map(number).collect(),
-        );
+        let number =
+            |cell: &String| cell.parse::<f64>().map_or_else(|_| cell.clone(), |n| n.to_string());
+        let (first, second): (Vec<_>, Vec<_>) =
+            (first.iter().map(number).collect(), second.iter().map(number).collect());
         assert_eq!(first, second, "{file}");
     }
 }
 
 fn seconds(words: &str) -> String {
-    read_duration(words)
-        .unwrap_or_else(|e| panic!("{words}: {e}"))
-        .low()
-        .value
-        .to_string()
+    read_duration(words).unwrap_or_else(|e| panic!("{words}: {e}")).low().value.to_string()
 }
 
 pub fn compare(references: &References) {
@@ -55,11 +42,7 @@ pub fn compare(references: &References) {
     same(
         "cure-us-ingoing.csv",
         ingoing.iter().map(|row| {
-            vec![
-                row.key.clone(),
-                plain(&row.printed),
-                row.number("mg_per_kg").to_string(),
-            ]
+            vec![row.key.clone(), plain(&row.printed), row.number("mg_per_kg").to_string()]
         }),
     );
 
@@ -93,11 +76,7 @@ pub fn compare(references: &References) {
                 plain(row.words("product")),
                 row.number("fahrenheit").to_string(),
                 optional(row, "celsius"),
-                if rest == 0.0 {
-                    String::new()
-                } else {
-                    rest.to_string()
-                },
+                if rest == 0.0 { String::new() } else { rest.to_string() },
             ]
         }),
     );
@@ -106,35 +85,15 @@ pub fn compare(references: &References) {
     let typed = lines("cook-fsis-meat-dwell.csv");
     assert_eq!(dwell.len(), typed.len());
     for (row, cells) in dwell.iter().zip(&typed) {
-        let [f, c, six, seven] = cells.as_slice() else {
-            panic!("{cells:?}")
-        };
+        let [f, c, six, seven] = cells.as_slice() else { panic!("{cells:?}") };
         assert_eq!(row.number("fahrenheit"), f.parse::<f64>().unwrap());
-        assert_eq!(
-            row.number("celsius"),
-            c.parse::<f64>().unwrap(),
-            "{}",
-            row.key
-        );
-        assert_eq!(
-            row.number("dwell_6_5_log_s").to_string(),
-            seconds(six),
-            "{}",
-            row.key
-        );
-        assert_eq!(
-            row.number("dwell_7_log_s").to_string(),
-            seconds(seven),
-            "{}",
-            row.key
-        );
+        assert_eq!(row.number("celsius"), c.parse::<f64>().unwrap(), "{}", row.key);
+        assert_eq!(row.number("dwell_6_5_log_s").to_string(), seconds(six), "{}", row.key);
+        assert_eq!(row.number("dwell_7_log_s").to_string(), seconds(seven), "{}", row.key);
     }
 
-    let (current, older): (Vec<_>, Vec<_>) = references
-        .table("store/cold-food")
-        .rows
-        .iter()
-        .partition(|row| row.until.is_none());
+    let (current, older): (Vec<_>, Vec<_>) =
+        references.table("store/cold-food").rows.iter().partition(|row| row.until.is_none());
     let start = |item: &str| plain(item).split(' ').take(3).collect::<Vec<_>>().join(" ");
     same(
         "store-cold-food.csv",
@@ -162,15 +121,9 @@ pub fn compare(references: &References) {
 
     let mut ceilings = lines("smoke-cold-ceilings.csv");
     for row in &references.table("smoke/cold-ceilings").rows {
-        let source = if row.source == "trade-practice" {
-            "none"
-        } else {
-            &row.source
-        };
+        let source = if row.source == "trade-practice" { "none" } else { &row.source };
         let found = ceilings.iter().position(|cells| {
-            let [_, key, f, c, hours] = cells.as_slice() else {
-                panic!("{cells:?}")
-            };
+            let [_, key, f, c, hours] = cells.as_slice() else { panic!("{cells:?}") };
             let degrees = row.maybe_number("fahrenheit").map_or_else(
                 || c.parse().ok() == row.maybe_number("celsius"),
                 |printed| f.parse() == Ok(printed),
@@ -181,8 +134,5 @@ pub fn compare(references: &References) {
             found.unwrap_or_else(|| panic!("{} is not in the second transcription", row.key)),
         );
     }
-    assert!(
-        ceilings.is_empty(),
-        "only in the second transcription: {ceilings:?}"
-    );
+    assert!(ceilings.is_empty(), "only in the second transcription: {ceilings:?}");
 }

@@ -10,11 +10,9 @@ fn value(toml: &toml::Value) -> Value {
         toml::Value::Boolean(b) => json!(b),
         toml::Value::Datetime(d) => json!(d.to_string()),
         toml::Value::Array(items) => items.iter().map(value).collect(),
-        toml::Value::Table(inner) => inner
-            .iter()
-            .map(|(k, v)| (k.clone(), value(v)))
-            .collect::<Map<_, _>>()
-            .into(),
+        toml::Value::Table(inner) => {
+            inner.iter().map(|(k, v)| (k.clone(), value(v))).collect::<Map<_, _>>().into()
+        }
     }
 }
 
@@ -60,8 +58,5 @@ pub fn tables(references: &References) -> Generated {
         .collect();
     let all = json!({ "version": 1, "sources": sources, "tables": tables });
     let text = serde_json::to_string_pretty(&all).unwrap() + "\n";
-    Generated {
-        path: "references/export/tables.json".to_owned(),
-        text,
-    }
+    Generated { path: "references/export/tables.json".to_owned(), text }
 }

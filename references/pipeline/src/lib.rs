@@ -48,9 +48,7 @@ impl References {
         let tables: Vec<_> = ROOMS
             .iter()
             .flat_map(|room| {
-                toml_files(&folder.join(room))
-                    .into_iter()
-                    .map(move |path| (room, path))
+                toml_files(&folder.join(room)).into_iter().map(move |path| (room, path))
             })
             .map(|(room, path)| {
                 let name = path.file_stem().unwrap().to_str().unwrap();
@@ -62,16 +60,10 @@ impl References {
             .flat_map(|path| {
                 let cases: toml::Table = read(path).parse().unwrap();
                 let cases = cases["case"].as_array().unwrap().clone();
-                cases
-                    .into_iter()
-                    .map(|case| case["source"].as_str().unwrap().to_owned())
+                cases.into_iter().map(|case| case["source"].as_str().unwrap().to_owned())
             })
             .collect();
-        Self {
-            sources,
-            tables,
-            cited_by_cases,
-        }
+        Self { sources, tables, cited_by_cases }
     }
 
     pub fn table(&self, path: &str) -> &Table {
@@ -90,11 +82,8 @@ impl References {
 
     /// Whether a row or a case cites the source.
     pub fn cites(&self, source: &str) -> bool {
-        let in_rows = self
-            .tables
-            .iter()
-            .flat_map(|table| &table.rows)
-            .any(|row| row.source == source);
+        let in_rows =
+            self.tables.iter().flat_map(|table| &table.rows).any(|row| row.source == source);
         in_rows || self.cited_by_cases.iter().any(|cited| cited == source)
     }
 

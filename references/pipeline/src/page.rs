@@ -44,11 +44,7 @@ pub fn table(references: &References, table: &Table) -> Generated {
     );
     for row in &table.rows {
         let source = references.source(&row.source);
-        let document = if source.number.is_empty() {
-            &source.title
-        } else {
-            &source.number
-        };
+        let document = if source.number.is_empty() { &source.title } else { &source.number };
         writeln!(
             text,
             "| {} | {} | {} | {}, {} | {} | {} | {} | {} |",
@@ -64,10 +60,7 @@ pub fn table(references: &References, table: &Table) -> Generated {
         )
         .unwrap();
     }
-    Generated {
-        path: format!("references/pages/{}.md", table.path),
-        text,
-    }
+    Generated { path: format!("references/pages/{}.md", table.path), text }
 }
 
 /// The index of all tables and sources.
@@ -88,31 +81,16 @@ pub fn index(references: &References) -> Generated {
         )
     };
     for room in ROOMS {
-        for table in references
-            .tables
-            .iter()
-            .filter(|table| table.room() == room)
-        {
+        for table in references.tables.iter().filter(|table| table.room() == room) {
             let name = format!("[{}](pages/{}.md)", table.path, table.path);
             text += &line(&name, &cell(&table.question), table.rows.iter().collect());
         }
     }
-    text += &line(
-        "all",
-        "",
-        references
-            .tables
-            .iter()
-            .flat_map(|table| &table.rows)
-            .collect(),
-    );
+    text += &line("all", "", references.tables.iter().flat_map(|table| &table.rows).collect());
     text += "\n## Documents\n\n| key | document | publisher | edition |\n|---|---|---|---|\n";
     for source in &references.sources {
-        let number = if source.number.is_empty() {
-            String::new()
-        } else {
-            format!("{}, ", source.number)
-        };
+        let number =
+            if source.number.is_empty() { String::new() } else { format!("{}, ", source.number) };
         writeln!(
             text,
             "| `{}` | {number}{} | {} | {} |",
@@ -123,8 +101,5 @@ pub fn index(references: &References) -> Generated {
         )
         .unwrap();
     }
-    Generated {
-        path: "references/README.md".to_owned(),
-        text,
-    }
+    Generated { path: "references/README.md".to_owned(), text }
 }

@@ -17,9 +17,7 @@ pub fn read_sources(text: &str) -> Vec<Source> {
     struct File {
         source: Vec<Source>,
     }
-    let sources = toml::from_str::<File>(text)
-        .expect("references/sources.toml")
-        .source;
+    let sources = toml::from_str::<File>(text).expect("references/sources.toml").source;
     let keys: BTreeSet<_> = sources.iter().map(|source| &source.key).collect();
     assert_eq!(keys.len(), sources.len(), "a source key stands twice");
     sources
@@ -52,24 +50,14 @@ pub struct Row {
     pub figures: toml::Table,
 }
 
-pub const STANDINGS: [&str; 6] = [
-    "law",
-    "guidance",
-    "quality-advice",
-    "handbook",
-    "paper",
-    "common-practice",
-];
+pub const STANDINGS: [&str; 6] =
+    ["law", "guidance", "quality-advice", "handbook", "paper", "common-practice"];
 pub const SEEN: [&str; 4] = ["read", "reported", "memory", "computed"];
 
 impl Table {
     pub fn read(path: &str, text: &str, sources: &[Source]) -> Self {
-        let mut file: toml::Table = text
-            .parse()
-            .unwrap_or_else(|error| panic!("{path}: {error}"));
-        let rows = file
-            .remove("row")
-            .unwrap_or_else(|| panic!("{path}: no rows"));
+        let mut file: toml::Table = text.parse().unwrap_or_else(|error| panic!("{path}: {error}"));
+        let rows = file.remove("row").unwrap_or_else(|| panic!("{path}: no rows"));
         let rows: Vec<_> = rows
             .as_array()
             .unwrap()
@@ -98,11 +86,7 @@ impl Table {
             does_not_apply: need(take("does_not_apply"), "does_not_apply"),
             rows,
         };
-        assert!(
-            file.is_empty(),
-            "{path}: unknown keys {:?}",
-            file.keys().collect::<Vec<_>>()
-        );
+        assert!(file.is_empty(), "{path}: unknown keys {:?}", file.keys().collect::<Vec<_>>());
         table
     }
 
@@ -112,20 +96,13 @@ impl Table {
 
     /// The value of one row's figure, or the table's where the row has none.
     pub fn authority_of(&self, row: &Row) -> Option<String> {
-        let own = row
-            .figures
-            .get("authority")
-            .map(|value| value.as_str().unwrap().to_owned());
-        own.or_else(|| self.authority.clone())
-            .filter(|name| name != "none")
+        let own = row.figures.get("authority").map(|value| value.as_str().unwrap().to_owned());
+        own.or_else(|| self.authority.clone()).filter(|name| name != "none")
     }
 }
 
 fn text_of(path: &str, key: &str, value: &Value) -> String {
-    value
-        .as_str()
-        .unwrap_or_else(|| panic!("{path}: {key} is not a string"))
-        .to_owned()
+    value.as_str().unwrap_or_else(|| panic!("{path}: {key} is not a string")).to_owned()
 }
 
 impl Row {
@@ -140,26 +117,12 @@ impl Row {
         let place = need(take("place"), "place");
         let standing = need(take("standing"), "standing");
         let seen = need(take("seen"), "seen");
-        assert!(
-            STANDINGS.contains(&standing.as_str()),
-            "{path}, {key}: standing {standing}"
-        );
+        assert!(STANDINGS.contains(&standing.as_str()), "{path}, {key}: standing {standing}");
         assert!(SEEN.contains(&seen.as_str()), "{path}, {key}: seen {seen}");
         let note = take("note").unwrap_or_default();
         let from = take("in_force_from");
         let until = take("in_force_until");
-        Self {
-            key,
-            printed,
-            source,
-            place,
-            standing,
-            seen,
-            note,
-            from,
-            until,
-            figures: row,
-        }
+        Self { key, printed, source, place, standing, seen, note, from, until, figures: row }
     }
 
     pub fn has(&self, name: &str) -> bool {
@@ -167,22 +130,16 @@ impl Row {
     }
 
     pub fn number(&self, name: &str) -> f64 {
-        self.maybe_number(name)
-            .unwrap_or_else(|| panic!("{}: no number {name}", self.key))
+        self.maybe_number(name).unwrap_or_else(|| panic!("{}: no number {name}", self.key))
     }
 
     pub fn maybe_number(&self, name: &str) -> Option<f64> {
         let value = self.figures.get(name)?;
-        Some(
-            value
-                .as_float()
-                .unwrap_or_else(|| value.as_integer().expect(name) as f64),
-        )
+        Some(value.as_float().unwrap_or_else(|| value.as_integer().expect(name) as f64))
     }
 
     pub fn words(&self, name: &str) -> &str {
-        self.maybe_words(name)
-            .unwrap_or_else(|| panic!("{}: no {name}", self.key))
+        self.maybe_words(name).unwrap_or_else(|| panic!("{}: no {name}", self.key))
     }
 
     pub fn maybe_words(&self, name: &str) -> Option<&str> {
@@ -191,9 +148,7 @@ impl Row {
 
     pub fn pair(&self, name: &str) -> Option<(f64, f64)> {
         let pair = self.figures.get(name)?.as_array().expect(name);
-        let [low, high] = pair.as_slice() else {
-            panic!("{}: {name} is not a pair", self.key)
-        };
+        let [low, high] = pair.as_slice() else { panic!("{}: {name} is not a pair", self.key) };
         Some((low.as_float().unwrap(), high.as_float().unwrap()))
     }
 

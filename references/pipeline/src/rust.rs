@@ -6,9 +6,7 @@ const HEAD: &str =
     "// Made from references/ by references/pipeline. Do not edit: change the reference file.\n\n";
 
 fn camel(key: &str) -> String {
-    key.split('-')
-        .map(|word| word[..1].to_uppercase() + &word[1..])
-        .collect()
+    key.split('-').map(|word| word[..1].to_uppercase() + &word[1..]).collect()
 }
 
 fn constant(key: &str) -> String {
@@ -26,9 +24,7 @@ fn option(value: Option<String>) -> String {
 fn date(text: &Option<String>) -> String {
     option(text.as_ref().map(|text| {
         let parts: Vec<u16> = text.split('-').map(|part| part.parse().unwrap()).collect();
-        let [year, month, day] = parts.as_slice() else {
-            panic!("date {text}")
-        };
+        let [year, month, day] = parts.as_slice() else { panic!("date {text}") };
         format!("Date::printed({year}, {month}, {day})")
     }))
 }
@@ -38,14 +34,8 @@ pub fn sources(references: &References) -> Generated {
     let mut text = String::from(HEAD);
     text += "use super::Source;\n";
     for source in &references.sources {
-        let in_code = references
-            .tables
-            .iter()
-            .filter(|table| !statics(table).is_empty());
-        if !in_code
-            .flat_map(|table| &table.rows)
-            .any(|row| row.source == source.key)
-        {
+        let in_code = references.tables.iter().filter(|table| !statics(table).is_empty());
+        if !in_code.flat_map(|table| &table.rows).any(|row| row.source == source.key) {
             continue;
         }
         write!(
@@ -55,19 +45,12 @@ pub fn sources(references: &References) -> Generated {
         )
         .unwrap();
     }
-    Generated {
-        path: "src/cite/sources.rs".to_owned(),
-        text,
-    }
+    Generated { path: "src/cite/sources.rs".to_owned(), text }
 }
 
 /// `src/<room>/table.rs`, where the room has a table that code uses.
 pub fn room(references: &References, room: &str) -> Option<Generated> {
-    let tables: Vec<_> = references
-        .tables
-        .iter()
-        .filter(|table| table.room() == room)
-        .collect();
+    let tables: Vec<_> = references.tables.iter().filter(|table| table.room() == room).collect();
     let mut body = String::new();
     for table in tables {
         body += &statics(table);
@@ -90,18 +73,11 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
         }
         other => panic!("no imports are known for {other}"),
     };
-    let dated = if body.contains("Date::printed") {
-        "Date, "
-    } else {
-        ""
-    };
+    let dated = if body.contains("Date::printed") { "Date, " } else { "" };
     let text = format!(
         "{HEAD}use crate::cite::{{Citation, Cited, {dated}InForce, Row, Seen, Standing, sources}};\n{uses}{body}"
     );
-    Some(Generated {
-        path: format!("src/{room}/table.rs"),
-        text,
-    })
+    Some(Generated { path: format!("src/{room}/table.rs"), text })
 }
 
 fn row(table: &Table, row: &Row) -> String {
@@ -121,10 +97,7 @@ fn row(table: &Table, row: &Row) -> String {
 }
 
 fn cited(table: &Table, r: &Row, value: &str) -> String {
-    format!(
-        "    Cited {{\n        value: {value},\n        row: {},\n    }},\n",
-        row(table, r)
-    )
+    format!("    Cited {{\n        value: {value},\n        row: {},\n    }},\n", row(table, r))
 }
 
 fn array<'a>(
@@ -136,24 +109,15 @@ fn array<'a>(
     value: impl Fn(&Row) -> String,
 ) -> String {
     let rows: Vec<_> = rows.into_iter().collect();
-    let items: String = rows
-        .iter()
-        .map(|row| cited(table, row, &value(row)))
-        .collect();
+    let items: String = rows.iter().map(|row| cited(table, row, &value(row))).collect();
     let shown = doc.replace('\n', " ");
-    format!(
-        "\n/// {shown}\npub static {name}: [Cited<{kind}>; {}] = [\n{items}];\n",
-        rows.len()
-    )
+    format!("\n/// {shown}\npub static {name}: [Cited<{kind}>; {}] = [\n{items}];\n", rows.len())
 }
 
 fn one(table: &Table, r: &Row, name: &str, keyword: &str, kind: &str, value: &str) -> String {
     let item = cited(table, r, value);
     let item = item.trim().trim_end_matches(',');
-    format!(
-        "\n/// {}\n{keyword} {name}: Cited<{kind}> = {item};\n",
-        table.title
-    )
+    format!("\n/// {}\n{keyword} {name}: Cited<{kind}> = {item};\n", table.title)
 }
 
 fn temperature(row: &Row) -> String {

@@ -322,7 +322,9 @@ pub struct Finding {
     pub rule: &'static Rule,
     /// The verdict.
     pub verdict: Verdict,
-    /// What was found, as a range.
+    /// What was found by the figures as written.
+    pub nominal: Option<Measure>,
+    /// What was found, between what it may be.
     pub found: Option<Range<Measure>>,
     /// The limit it was held against.
     pub limit: Option<Limit<Measure>>,
@@ -347,6 +349,7 @@ impl Finding {
         Self {
             rule,
             verdict,
+            nominal: None,
             found: None,
             limit: None,
             rows: [None, None],
@@ -362,6 +365,13 @@ impl Finding {
     #[must_use]
     pub fn found<T: Into<Measure> + Copy + PartialOrd>(mut self, known: &Range<T>) -> Self {
         self.found = Some(Range::ordered(known.low().into(), known.high().into()));
+        self
+    }
+
+    /// With what was found by the figures as written.
+    #[must_use]
+    pub fn nominal(mut self, value: impl Into<Measure>) -> Self {
+        self.nominal = Some(value.into());
         self
     }
 

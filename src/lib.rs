@@ -28,6 +28,9 @@ pub mod cure;
 pub mod finding;
 pub mod food;
 pub mod range;
+#[cfg(feature = "recipe")]
+#[cfg_attr(docsrs, doc(cfg(feature = "recipe")))]
+pub mod recipe;
 pub mod smoke;
 pub mod store;
 pub mod units;

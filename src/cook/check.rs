@@ -146,6 +146,11 @@ pub fn check(
     }
 }
 
+fn shown(plan: &Plan, finding: Finding, inside: &Range<Reading>) -> Finding {
+    let finding = finding.found(inside);
+    plan.inside.map_or(finding, |reading| finding.nominal(reading))
+}
+
 fn endpoint(
     plan: &Plan,
     inside: &Range<Reading>,
@@ -155,8 +160,8 @@ fn endpoint(
     let scale = inside.low().scale();
     let limit = Limit::AtLeast(row.value.temperature.on(scale));
     let verdict = limit.judge(inside);
-    let finding =
-        Finding::new(&ENDPOINT, verdict).found(inside).limit(limit).row(&row.row).at(plan.place);
+    let finding = Finding::new(&ENDPOINT, verdict).limit(limit).row(&row.row).at(plan.place);
+    let finding = shown(plan, finding, inside);
     let finding = plan.doubted(finding);
     report(match (finding.verdict, finding.missing) {
         (Verdict::Meets, _) | (_, Some(_)) => finding,
@@ -231,15 +236,15 @@ fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
     let meets = surest.is_some_and(|row| needs(row).met_by(held.low()) == Some(true));
     let possible = best.is_some_and(|row| needs(row).met_by(held.high()) == Some(true));
     let first = FSIS_MEAT_DWELL.first();
-    let Some(shown) = surest.or(best).or(first) else {
+    let Some(row) = surest.or(best).or(first) else {
         return unproven(INSIDE);
     };
     let finding =
-        |verdict| Finding::new(&ENDPOINT, verdict).row(&shown.row).at(plan.place).note(DWELL_NOTE);
+        |verdict| Finding::new(&ENDPOINT, verdict).row(&row.row).at(plan.place).note(DWELL_NOTE);
     // Where a row is reached the time at it is what is judged; where none is, the
     // temperature.
-    let timed = |verdict| finding(verdict).found(&held).limit(needs(shown));
-    let lowest = Limit::AtLeast(shown.value.temperature.on(scale));
+    let timed = |verdict| finding(verdict).found(&held).limit(needs(row));
+    let lowest = Limit::AtLeast(row.value.temperature.on(scale));
     let at_once = FSIS_MEAT_DWELL.iter().find(|row| row.value.for_6_5_log <= zero);
     let cook_to =
         at_once.map(|row| Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer)));
@@ -249,18 +254,20 @@ fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
     };
     let mended = |finding: Finding| mend.map_or(finding, |mend| finding.mend(mend));
     if meets {
-        let finding = if needs(shown).met_by(zero) == Some(true) {
-            finding(Verdict::Meets).found(inside).limit(lowest)
+        let finding = if needs(row).met_by(zero) == Some(true) {
+            shown(plan, finding(Verdict::Meets), inside).limit(lowest)
         } else {
             timed(Verdict::Meets)
         };
         return plan.doubted(finding);
     }
     if best.is_none() {
-        return mended(finding(Verdict::Breaks).found(inside).limit(lowest));
+        return mended(shown(plan, finding(Verdict::Breaks), inside).limit(lowest));
     }
     if plan.held.is_none() {
-        return mended(finding(Verdict::Unproven).found(inside).limit(needs(shown)).missing(HELD));
+        return mended(
+            shown(plan, finding(Verdict::Unproven), inside).limit(needs(row)).missing(HELD),
+        );
     }
     if possible {
         return mended(timed(Verdict::Unproven));

@@ -183,6 +183,7 @@ impl<A: Agent> Known<A> {
         };
         let verdict = limit.judge(&range);
         let finding = Finding::new(rule, verdict).found(&range).limit(limit).at(self.place);
+        let finding = if self.missing.is_none() { finding.nominal(self.nominal) } else { finding };
         match (verdict, self.missing, self.scaled) {
             (Verdict::Unproven, Some(missing), _) => finding.missing(missing),
             (Verdict::Meets, None, false) if !self.is_zero() => {
@@ -436,6 +437,7 @@ fn least(nitrite: &Known<NitriteSalts>, report: &mut impl FnMut(Finding)) {
     let limit = US_MINIMUM.value;
     let reached = limit.met_by(nitrite.nominal) == Some(true);
     let mut finding = Finding::new(&LEAST_NITRITE, Verdict::Meets)
+        .nominal(nitrite.nominal)
         .found(&nitrite.range)
         .limit(limit)
         .row(&US_MINIMUM.row)

@@ -119,7 +119,12 @@ fn hold(
     let ceiling = row.value.temperature.on(at.scale());
     let limit = Limit::AtMost(ceiling);
     let warm = limit.judge(&known);
-    let finding = Finding::new(rule, warm).found(&known).limit(limit).row(&row.row).at(smoke.place);
+    let finding = Finding::new(rule, warm)
+        .nominal(at)
+        .found(&known)
+        .limit(limit)
+        .row(&row.row)
+        .at(smoke.place);
     if warm != Verdict::Meets {
         let lowest = smoke.thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
         return finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low())));

@@ -1,0 +1,323 @@
+use std::borrow::Cow;
+
+use uom::si::f64::{Mass, TemperatureInterval, Time};
+
+use crate::authority::Authority;
+use crate::cite::{Cited, Date};
+use crate::cook::Animals;
+use crate::cure::{Method, Premix};
+use crate::finding::Place;
+use crate::food::Food;
+use crate::range::Range;
+use crate::store::Storage;
+use crate::units::{Amount, Measures, Reading};
+
+/// A recipe, as its document says it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Recipe<'a> {
+    /// What it is called.
+    pub title: Cow<'a, str>,
+    /// Whose rules it is held against.
+    pub held_to: Vec<Authority>,
+    /// The day whose rules count; without one, only rules never superseded.
+    pub date: Option<Date>,
+    /// Whose cups and spoons it uses.
+    pub measures: Option<Measures>,
+    /// How things are weighed and read.
+    pub instruments: Instruments,
+    /// What is made.
+    pub components: Vec<Component<'a>>,
+}
+
+/// How things are weighed and read.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Instruments {
+    /// The smallest step the scale shows.
+    pub scale: Option<Mass>,
+    /// How far the thermometer may be off.
+    pub thermometer: Option<TemperatureInterval>,
+}
+
+/// One thing that is made: a sausage, a cheese, a sauce.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Component<'a> {
+    /// What it is called.
+    pub name: Cow<'a, str>,
+    /// The class of food.
+    pub food: Food,
+    /// Whether it is sold or given away raw, to be cooked by whoever eats it.
+    pub raw: bool,
+    /// What goes in.
+    pub ingredients: Vec<Ingredient<'a>>,
+    /// How it is cured.
+    pub cure: Option<CurePlan>,
+    /// What is done, in order.
+    pub steps: Vec<Step>,
+    /// Recorded inside temperatures, in order of time.
+    pub record: Vec<Recorded>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// What an ingredient is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum Kind {
+    /// Meat, meat byproduct or poultry: part of the green weight.
+    Meat,
+    /// Water or ice.
+    Water,
+    /// Salt without a curing agent.
+    Salt,
+    /// A salt, mix or pure substance that brings nitrite or nitrate.
+    CuringPremix,
+    /// Sodium ascorbate or erythorbate, anhydrous.
+    Ascorbate,
+    /// Anything else.
+    Other,
+}
+
+impl Kind {
+    /// Every kind.
+    pub const ALL: [Self; 6] =
+        [Self::Meat, Self::Water, Self::Salt, Self::CuringPremix, Self::Ascorbate, Self::Other];
+
+    /// Its key in a document.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Meat => "meat",
+            Self::Water => "water",
+            Self::Salt => "salt",
+            Self::CuringPremix => "curing-premix",
+            Self::Ascorbate => "ascorbate",
+            Self::Other => "other",
+        }
+    }
+}
+
+/// Which animal a meat is from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum Animal {
+    /// Beef.
+    Beef,
+    /// Veal.
+    Veal,
+    /// Pork.
+    Pork,
+    /// Lamb or mutton.
+    Lamb,
+    /// Goat.
+    Goat,
+    /// Venison.
+    Venison,
+    /// Other mammals.
+    OtherMammal,
+    /// Chicken.
+    Chicken,
+    /// Turkey.
+    Turkey,
+    /// Duck, goose and other birds.
+    OtherBird,
+}
+
+impl Animal {
+    /// Every animal.
+    pub const ALL: [Self; 10] = [
+        Self::Beef,
+        Self::Veal,
+        Self::Pork,
+        Self::Lamb,
+        Self::Goat,
+        Self::Venison,
+        Self::OtherMammal,
+        Self::Chicken,
+        Self::Turkey,
+        Self::OtherBird,
+    ];
+
+    /// Its key in a document.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Beef => "beef",
+            Self::Veal => "veal",
+            Self::Pork => "pork",
+            Self::Lamb => "lamb",
+            Self::Goat => "goat",
+            Self::Venison => "venison",
+            Self::OtherMammal => "other-mammal",
+            Self::Chicken => "chicken",
+            Self::Turkey => "turkey",
+            Self::OtherBird => "other-bird",
+        }
+    }
+
+    /// Whether it is a bird.
+    #[must_use]
+    pub const fn is_poultry(self) -> bool {
+        matches!(self, Self::Chicken | Self::Turkey | Self::OtherBird)
+    }
+}
+
+/// Something that goes in.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ingredient<'a> {
+    /// What it is called.
+    pub name: Cow<'a, str>,
+    /// What it is.
+    pub kind: Kind,
+    /// How much of it.
+    pub amount: Option<Amount>,
+    /// Where the amount stands, or the ingredient where there is none.
+    pub place: Place,
+    /// The smallest step of the scale it is weighed on, where it is another one.
+    pub scale: Option<Mass>,
+    /// Which animal it is from.
+    pub from: Option<Animal>,
+    /// What it brings, for a curing premix whose strength is stated.
+    pub strength: Option<Premix>,
+    /// How much of it is fat, mg/kg, where known.
+    pub fat: Option<f64>,
+    /// Whether it is part of the pickle.
+    pub in_pickle: bool,
+}
+
+/// How a component is cured.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CurePlan {
+    /// How the cure reaches the meat.
+    pub method: Option<Method>,
+    /// How much pickle is pumped in, as a fraction of green weight.
+    pub pump: Option<f64>,
+    /// Added fermentable sugar, in percent.
+    pub sugar_percent: Option<f64>,
+    /// Whether a lactic culture is added.
+    pub culture: Option<bool>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// What is done in a step.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum StepKind {
+    /// Left at a temperature.
+    Hold,
+    /// Smoked warm or hot.
+    Smoke,
+    /// Smoked cold.
+    ColdSmoke,
+    /// Cooked.
+    Cook,
+    /// Rested after cooking.
+    Rest,
+    /// Chilled.
+    Chill,
+    /// Packed.
+    Pack,
+    /// Kept in a refrigerator.
+    Refrigerate,
+    /// Kept in a freezer.
+    Freeze,
+    /// Thawed.
+    Thaw,
+    /// Served.
+    Serve,
+}
+
+impl StepKind {
+    /// Every kind.
+    pub const ALL: [Self; 11] = [
+        Self::Hold,
+        Self::Smoke,
+        Self::ColdSmoke,
+        Self::Cook,
+        Self::Rest,
+        Self::Chill,
+        Self::Pack,
+        Self::Refrigerate,
+        Self::Freeze,
+        Self::Thaw,
+        Self::Serve,
+    ];
+
+    /// Its key in a document.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Hold => "hold",
+            Self::Smoke => "smoke",
+            Self::ColdSmoke => "cold-smoke",
+            Self::Cook => "cook",
+            Self::Rest => "rest",
+            Self::Chill => "chill",
+            Self::Pack => "pack",
+            Self::Refrigerate => "refrigerate",
+            Self::Freeze => "freeze",
+            Self::Thaw => "thaw",
+            Self::Serve => "serve",
+        }
+    }
+
+    /// Whether the step heats the food.
+    #[must_use]
+    pub const fn heats(self) -> bool {
+        matches!(self, Self::Smoke | Self::Cook | Self::Hold)
+    }
+}
+
+/// One step.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Step {
+    /// What is done.
+    pub kind: StepKind,
+    /// The temperature around the food.
+    pub at: Option<Reading>,
+    /// For how long.
+    pub time: Option<Range<Time>>,
+    /// The inside temperature it ends at.
+    pub to: Option<Reading>,
+    /// How long the inside stays at that temperature.
+    pub hold: Option<Range<Time>>,
+    /// The relative humidity around the food, in percent.
+    pub humidity: Option<f64>,
+    /// The row of the storage chart it is like.
+    pub like: Option<&'static Cited<Storage>>,
+    /// Whether it is packed without air.
+    pub vacuum: bool,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// A recorded inside temperature.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Recorded {
+    /// The time since the record began.
+    pub after: Time,
+    /// What the thermometer showed.
+    pub inside: Reading,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+impl Component<'_> {
+    /// Whether there is poultry in it.
+    #[must_use]
+    pub fn animals(&self) -> Animals {
+        let mut meats = self.ingredients.iter().filter(|i| i.kind == Kind::Meat).peekable();
+        if meats.peek().is_none() {
+            return Animals::Unknown;
+        }
+        let mut animals = Animals::NoPoultry;
+        for meat in meats {
+            match meat.from {
+                Some(animal) if animal.is_poultry() => return Animals::SomePoultry,
+                Some(_) => {}
+                None => animals = Animals::Unknown,
+            }
+        }
+        animals
+    }
+}

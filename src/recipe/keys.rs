@@ -1,0 +1,320 @@
+use std::borrow::Cow;
+use std::fmt;
+use std::ops::Range as Span;
+
+use toml::Spanned;
+use toml::de::{DeTable, DeValue};
+
+use crate::finding::Place;
+use crate::range::OutOfRange;
+use crate::units::ReadError;
+
+/// Something in a document that cannot be read.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Fault {
+    /// What is wrong.
+    pub message: String,
+    /// How to write it, where there is more to say.
+    pub help: Option<String>,
+    /// Where.
+    pub place: Place,
+}
+
+/// A document that cannot be read, with every reason that was found.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub struct Unreadable {
+    /// The reasons, in the order of the document. Never empty.
+    pub faults: Vec<Fault>,
+}
+
+impl fmt::Display for Unreadable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (n, fault) in self.faults.iter().enumerate() {
+            if n > 0 {
+                f.write_str("\n")?;
+            }
+            write!(f, "at byte {}: {}", fault.place.start, fault.message)?;
+        }
+        Ok(())
+    }
+}
+
+impl From<Span<usize>> for Place {
+    fn from(span: Span<usize>) -> Self {
+        Self { start: span.start, end: span.end }
+    }
+}
+
+/// Reads one table: takes keys out of it, and at the end names those it did not know.
+pub(super) struct Keys<'d, 'i> {
+    source: &'i str,
+    table: &'d DeTable<'i>,
+    known: &'static [&'static str],
+    /// Where the table stands.
+    pub(super) place: Place,
+}
+
+/// A string value with its place.
+#[derive(Clone, Copy)]
+pub(super) struct Text<'d> {
+    pub(super) text: &'d str,
+    pub(super) place: Place,
+    /// Whether the text stands in the document as it is, so that a part of it has a
+    /// place of its own.
+    literal: bool,
+}
+
+impl Text<'_> {
+    /// The place of a part of the text.
+    pub(super) fn part(&self, span: Span<usize>) -> Place {
+        if !self.literal {
+            return self.place;
+        }
+        let first = self.place.start.saturating_add(1);
+        Place { start: first.saturating_add(span.start), end: first.saturating_add(span.end) }
+    }
+}
+
+pub(super) type Faults = Vec<Fault>;
+
+pub(super) fn fault(faults: &mut Faults, place: Place, message: impl Into<String>) {
+    faults.push(Fault { message: message.into(), help: None, place });
+}
+
+/// The known word nearest to one that is not known.
+pub(super) fn nearest<'k>(word: &str, known: impl IntoIterator<Item = &'k str>) -> Option<&'k str> {
+    let near = known
+        .into_iter()
+        .map(|candidate| (strsim::damerau_levenshtein(word, candidate), candidate))
+        .min()?;
+    // Further away than a third of the word it is another word.
+    let far = word.chars().count().div_ceil(3).max(2);
+    (near.0 <= far).then_some(near.1)
+}
+
+impl<'d, 'i> Keys<'d, 'i> {
+    pub(super) fn new(
+        source: &'i str,
+        table: &'d DeTable<'i>,
+        place: Span<usize>,
+        known: &'static [&'static str],
+        faults: &mut Faults,
+    ) -> Self {
+        let keys = Self { source, table, known, place: place.into() };
+        keys.refuse_unknown(faults);
+        keys
+    }
+
+    fn refuse_unknown(&self, faults: &mut Faults) {
+        for key in self.table.keys() {
+            let name: &str = key.get_ref();
+            if self.known.contains(&name) {
+                continue;
+            }
+            // A name of a megabyte is not worth measuring against.
+            let near =
+                if name.len() > 64 { None } else { nearest(name, self.known.iter().copied()) };
+            let help = match near {
+                Some(near) => format!("did you mean `{near}`?"),
+                None => format!("known here: {}", self.known.join(", ")),
+            };
+            let shown: String = name.chars().take(64).collect();
+            faults.push(Fault {
+                message: format!("unknown key `{shown}`"),
+                help: Some(help),
+                place: key.span().into(),
+            });
+        }
+    }
+
+    pub(super) fn value(&self, key: &str) -> Option<&'d Spanned<DeValue<'i>>> {
+        debug_assert!(self.known.contains(&key));
+        self.table.get(key)
+    }
+
+    fn wrong_type(value: &Spanned<DeValue<'_>>, key: &str, wanted: &str, faults: &mut Faults) {
+        let found = value.get_ref().type_str();
+        let help = match value.get_ref() {
+            DeValue::Integer(_) | DeValue::Float(_) if wanted == "a string" => {
+                Some("a quantity is written as text with its unit, as in \"250 g\"".to_owned())
+            }
+            _ => None,
+        };
+        faults.push(Fault {
+            message: format!("`{key}` is {wanted}, and this is of type {found}"),
+            help,
+            place: value.span().into(),
+        });
+    }
+
+    /// A string, where the key is there.
+    pub(super) fn text(&self, key: &str, faults: &mut Faults) -> Option<Text<'d>> {
+        let value = self.value(key)?;
+        self.text_of(value, key, faults)
+    }
+
+    pub(super) fn text_of(
+        &self,
+        value: &'d Spanned<DeValue<'i>>,
+        key: &str,
+        faults: &mut Faults,
+    ) -> Option<Text<'d>> {
+        let span = value.span();
+        match value.get_ref() {
+            DeValue::String(text) => {
+                let inside = span.start.saturating_add(1)..span.end.saturating_sub(1);
+                let literal = self.source.get(inside) == Some(text.as_ref());
+                Some(Text { text, place: span.into(), literal })
+            }
+            _ => {
+                Self::wrong_type(value, key, "a string", faults);
+                None
+            }
+        }
+    }
+
+    /// A name to keep, borrowed from the document where it can be.
+    pub(super) fn name(&self, key: &str, faults: &mut Faults) -> Option<Cow<'i, str>> {
+        let value = self.value(key)?;
+        match value.get_ref() {
+            DeValue::String(text) => Some(text.clone()),
+            _ => {
+                Self::wrong_type(value, key, "a string", faults);
+                None
+            }
+        }
+    }
+
+    /// A name that has to be there.
+    pub(super) fn required_name(&self, key: &str, faults: &mut Faults) -> Cow<'i, str> {
+        if self.value(key).is_none() {
+            fault(faults, self.place, format!("`{key}` is missing"));
+        }
+        self.name(key, faults).unwrap_or_default()
+    }
+
+    pub(super) fn yes(&self, key: &str, faults: &mut Faults) -> Option<bool> {
+        let value = self.value(key)?;
+        let yes = value.get_ref().as_bool();
+        if yes.is_none() {
+            Self::wrong_type(value, key, "true or false", faults);
+        }
+        yes
+    }
+
+    /// One word out of a closed list.
+    pub(super) fn word<T: Copy>(
+        &self,
+        key: &str,
+        all: &[T],
+        name: impl Fn(T) -> &'static str,
+        faults: &mut Faults,
+    ) -> Option<T> {
+        let text = self.text(key, faults)?;
+        one_of(text, key, all, name, faults)
+    }
+
+    /// A quantity.
+    pub(super) fn quantity<T>(
+        &self,
+        key: &str,
+        read: impl Fn(&str) -> Result<T, ReadError>,
+        faults: &mut Faults,
+    ) -> Option<T> {
+        let text = self.text(key, faults)?;
+        match read(text.text) {
+            Ok(quantity) => Some(quantity),
+            Err(error) => {
+                fault(faults, text.part(error.span()), error.to_string());
+                None
+            }
+        }
+    }
+
+    /// A quantity that must also lie in bounds.
+    pub(super) fn bounded<T>(
+        &self,
+        key: &str,
+        read: impl Fn(&str) -> Result<T, ReadError>,
+        check: impl Fn(&T) -> Result<(), OutOfRange>,
+        faults: &mut Faults,
+    ) -> Option<T> {
+        let quantity = self.quantity(key, read, faults)?;
+        match check(&quantity) {
+            Ok(()) => Some(quantity),
+            Err(error) => {
+                let place = self.value(key).map_or(self.place, |value| value.span().into());
+                fault(faults, place, error.to_string());
+                None
+            }
+        }
+    }
+
+    /// A table inside this one.
+    pub(super) fn table(
+        &self,
+        key: &str,
+        known: &'static [&'static str],
+        faults: &mut Faults,
+    ) -> Option<Keys<'d, 'i>> {
+        let value = self.value(key)?;
+        self.table_of(value, key, known, faults)
+    }
+
+    pub(super) fn table_of(
+        &self,
+        value: &'d Spanned<DeValue<'i>>,
+        key: &str,
+        known: &'static [&'static str],
+        faults: &mut Faults,
+    ) -> Option<Keys<'d, 'i>> {
+        match value.get_ref() {
+            DeValue::Table(table) => {
+                Some(Keys::new(self.source, table, value.span(), known, faults))
+            }
+            _ => {
+                Self::wrong_type(value, key, "a table", faults);
+                None
+            }
+        }
+    }
+
+    /// The items of an array; none where the key is not there.
+    pub(super) fn items(&self, key: &str, faults: &mut Faults) -> &'d [Spanned<DeValue<'i>>] {
+        match self.value(key) {
+            None => &[],
+            Some(value) => match value.get_ref() {
+                DeValue::Array(items) => items,
+                _ => {
+                    Self::wrong_type(value, key, "a list", faults);
+                    &[]
+                }
+            },
+        }
+    }
+}
+
+/// A word of a closed list, or a fault that names the nearest.
+pub(super) fn one_of<T: Copy>(
+    text: Text<'_>,
+    key: &str,
+    all: &[T],
+    name: impl Fn(T) -> &'static str,
+    faults: &mut Faults,
+) -> Option<T> {
+    let found = all.iter().copied().find(|&item| name(item) == text.text);
+    if found.is_none() {
+        let words = || all.iter().map(|&item| name(item));
+        let near = if text.text.len() > 64 { None } else { nearest(text.text, words()) };
+        let shown: String = text.text.chars().take(64).collect();
+        faults.push(Fault {
+            message: format!("`{key}` cannot be `{shown}`"),
+            help: Some(match near {
+                Some(near) => format!("did you mean `{near}`?"),
+                None => format!("it is one of {}", words().collect::<Vec<_>>().join(", ")),
+            }),
+            place: text.place,
+        });
+    }
+    found
+}

@@ -1,0 +1,47 @@
+//! The recipe document: a TOML text that a person writes, read with a place for
+//! every value, and held against every rule that applies.
+//!
+//! ```
+//! use greenweight::{finding::Verdict, recipe::Recipe};
+//!
+//! let recipe = Recipe::read(r#"
+//!     title = "Test batch"
+//!     held_to = ["us-fsis"]
+//!
+//!     [instruments]
+//!     scale = "0.1 g"
+//!
+//!     [[component]]
+//!     name = "sausage"
+//!     food = "ground-meat"
+//!     raw = true
+//!     cure = { method = "ground" }
+//!
+//!     [[component.ingredient]]
+//!     name = "pork shoulder"
+//!     kind = "meat"
+//!     from = "pork"
+//!     amount = "7 lb"
+//!
+//!     [[component.ingredient]]
+//!     name = "curing salt"
+//!     kind = "curing-premix"
+//!     strength = { sodium-nitrite = "6.25 %" }
+//!     amount = "1 1/4 oz"
+//! "#)?;
+//!
+//! let worst = recipe.check().iter().map(|checked| checked.finding.verdict).max();
+//! assert_eq!(worst, Some(Verdict::Breaks));
+//! # Ok::<(), greenweight::recipe::Unreadable>(())
+//! ```
+
+mod check;
+mod document;
+mod keys;
+mod read;
+
+pub use check::{Checked, RULES};
+pub use document::{
+    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Recipe, Recorded, Step, StepKind,
+};
+pub use keys::{Fault, Unreadable};

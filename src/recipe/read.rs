@@ -1,0 +1,356 @@
+use toml::Spanned;
+use toml::de::{DeTable, DeValue};
+
+use super::document::{
+    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Recipe, Recorded, Step, StepKind,
+};
+use super::keys::{Fault, Faults, Keys, Unreadable, fault, nearest, one_of};
+use crate::authority::Authority;
+use crate::cite::Date;
+use crate::cure::{Level, Method, Premix};
+use crate::finding::Place;
+use crate::food::Food;
+use crate::range::{Bounds, OutOfRange, bounds};
+use crate::store::{chart_keys, chart_row};
+use crate::units::{
+    Amount, Measures, read_amount, read_concentration, read_duration, read_liquid_amount,
+    read_mass, read_temperature, read_tolerance,
+};
+
+bounds! {
+    SCALE: "scale division", "kg", 1e-9, 1e3;
+    TOLERANCE: "thermometer tolerance", "K", 0.0, 50.0;
+    WEIGHT: "amount", "kg", 0.0, 1e6;
+    PUMP: "pump", "mg/kg", 0.0, 1e6;
+}
+
+const RECIPE: &[&str] =
+    &["title", "held_to", "date", "measures", "instruments", "component", "about"];
+const INSTRUMENTS: &[&str] = &["scale", "thermometer"];
+const COMPONENT: &[&str] = &["name", "food", "raw", "ingredient", "cure", "step", "record"];
+const INGREDIENT: &[&str] =
+    &["name", "kind", "amount", "scale", "from", "strength", "fat", "part", "liquid"];
+const STRENGTH: &[&str] =
+    &["sodium-nitrite", "potassium-nitrite", "sodium-nitrate", "potassium-nitrate"];
+const CURE: &[&str] = &["method", "pump", "sugar", "culture"];
+const STEP: &[&str] = &["do", "at", "for", "to", "hold", "humidity", "like", "vacuum"];
+const RECORD: &[&str] = &["after", "inside"];
+
+/// The largest document that is read, in bytes. A recipe of a thousand steps is a
+/// twentieth of it.
+const LARGEST: usize = 4 << 20;
+
+impl<'a> Recipe<'a> {
+    /// Reads a recipe document.
+    ///
+    /// # Errors
+    /// [`Unreadable`], with every fault that was found and its place: text that is not
+    /// TOML, unknown or missing keys, quantities that could be read in two ways, and
+    /// values out of range.
+    pub fn read(text: &'a str) -> Result<Self, Unreadable> {
+        let mut faults = Faults::new();
+        if text.len() > LARGEST {
+            let message =
+                format!("the document has {} bytes; {LARGEST} are read at most", text.len());
+            fault(&mut faults, Place::default(), message);
+            return Err(Unreadable { faults });
+        }
+        let table = match DeTable::parse(text) {
+            Ok(table) => table,
+            Err(error) => {
+                let place = error.span().map_or_else(Place::default, Place::from);
+                fault(&mut faults, place, format!("this is not TOML: {}", error.message()));
+                return Err(Unreadable { faults });
+            }
+        };
+        let keys = Keys::new(text, table.get_ref(), 0..0, RECIPE, &mut faults);
+        let recipe = recipe(&keys, &mut faults);
+        if faults.is_empty() {
+            Ok(recipe)
+        } else {
+            faults.sort_by_key(|fault| fault.place.start);
+            Err(Unreadable { faults })
+        }
+    }
+}
+
+fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
+    let title = keys.required_name("title", faults);
+    keys.name("about", faults);
+    let measures = measures(keys, faults);
+    let instruments = keys.table("instruments", INSTRUMENTS, faults);
+    let components = keys.items("component", faults);
+    if components.is_empty() {
+        fault(faults, keys.place, "there is no [[component]]: a recipe makes at least one thing");
+    }
+    let date = date(keys, faults);
+    Recipe {
+        title,
+        held_to: held_to(keys, faults),
+        date,
+        measures,
+        instruments: instruments
+            .map_or_else(Instruments::default, |keys| self::instruments(&keys, faults)),
+        components: components
+            .iter()
+            .filter_map(|value| {
+                let keys = keys.table_of(value, "component", COMPONENT, faults)?;
+                Some(component(&keys, measures, date, faults))
+            })
+            .collect(),
+    }
+}
+
+fn held_to(keys: &Keys<'_, '_>, faults: &mut Faults) -> Vec<Authority> {
+    let mut authorities = Vec::new();
+    let items = keys.items("held_to", faults);
+    for value in items {
+        let Some(text) = keys.text_of(value, "held_to", faults) else { continue };
+        let authority = one_of(text, "held_to", &Authority::ALL, Authority::key, faults);
+        if let Some(authority) = authority.filter(|authority| !authorities.contains(authority)) {
+            authorities.push(authority);
+        }
+    }
+    if items.is_empty() {
+        let known: Vec<_> = Authority::ALL.into_iter().map(Authority::key).collect();
+        faults.push(Fault {
+            message: "`held_to` is missing: whose rules is the recipe held against?".to_owned(),
+            help: Some(format!("write held_to = [\"us-consumer\"]; known: {}", known.join(", "))),
+            place: keys.place,
+        });
+    }
+    authorities
+}
+
+fn measures(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Measures> {
+    let text = keys.text("measures", faults)?;
+    let measures = Measures::from_name(text.text);
+    if measures.is_none() {
+        faults.push(Fault {
+            message: "`measures` says whose cups and spoons these are".to_owned(),
+            help: Some("it is one of US, metric, Imperial, Australian".to_owned()),
+            place: text.place,
+        });
+    }
+    measures
+}
+
+fn date(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Date> {
+    let value = keys.value("date")?;
+    let place = value.span().into();
+    let Some(date) = value.get_ref().as_datetime().and_then(|datetime| datetime.date) else {
+        fault(faults, place, "`date` is a day without quotes, as in date = 2026-01-31");
+        return None;
+    };
+    match Date::new(date.year, date.month, date.day) {
+        Ok(date) => Some(date),
+        Err(error) => {
+            fault(faults, place, error.to_string());
+            None
+        }
+    }
+}
+
+fn inside(bounds: &Bounds, value: f64) -> Result<(), OutOfRange> {
+    bounds.check(value).map(|_| ())
+}
+
+fn instruments(keys: &Keys<'_, '_>, faults: &mut Faults) -> Instruments {
+    Instruments {
+        scale: keys.bounded("scale", read_mass, |mass| inside(&SCALE, mass.value), faults),
+        thermometer: keys.bounded(
+            "thermometer",
+            read_tolerance,
+            |tolerance| inside(&TOLERANCE, tolerance.value),
+            faults,
+        ),
+    }
+}
+
+fn component<'i>(
+    keys: &Keys<'_, 'i>,
+    measures: Option<Measures>,
+    date: Option<Date>,
+    faults: &mut Faults,
+) -> Component<'i> {
+    let name = keys.required_name("name", faults);
+    let food = keys.word("food", &Food::ALL, Food::key, faults);
+    if keys.value("food").is_none() {
+        let known: Vec<_> = Food::ALL.into_iter().map(Food::key).collect();
+        faults.push(Fault {
+            message: "`food` is missing: what class of food is it?".to_owned(),
+            help: Some(format!("it is one of {}", known.join(", "))),
+            place: keys.place,
+        });
+    }
+    let each = |key: &'static str, known, faults: &mut Faults| {
+        let items: &[Spanned<DeValue<'i>>] = keys.items(key, faults);
+        items
+            .iter()
+            .filter_map(|value| keys.table_of(value, key, known, faults))
+            .collect::<Vec<_>>()
+    };
+    let ingredients = each("ingredient", INGREDIENT, faults);
+    let steps = each("step", STEP, faults);
+    let record = each("record", RECORD, faults);
+    Component {
+        name,
+        // Without a class the recipe is not returned, only its faults.
+        food: food.unwrap_or(Food::Sauce),
+        raw: keys.yes("raw", faults).unwrap_or(false),
+        ingredients: ingredients.iter().map(|keys| ingredient(keys, measures, faults)).collect(),
+        cure: keys.table("cure", CURE, faults).map(|keys| cure(&keys, faults)),
+        steps: steps.iter().filter_map(|keys| step(keys, date, faults)).collect(),
+        record: self::record(&record, faults),
+        place: keys.place,
+    }
+}
+
+fn ingredient<'i>(
+    keys: &Keys<'_, 'i>,
+    measures: Option<Measures>,
+    faults: &mut Faults,
+) -> Ingredient<'i> {
+    let kind = keys.word("kind", &Kind::ALL, Kind::key, faults).unwrap_or(Kind::Other);
+    let liquid = keys.yes("liquid", faults).unwrap_or(kind == Kind::Water);
+    let amount = keys.bounded(
+        "amount",
+        |text| {
+            if liquid { read_liquid_amount(text, measures) } else { read_amount(text, measures) }
+        },
+        |amount| match amount {
+            Amount::Weighed(mass) => inside(&WEIGHT, mass.value),
+            Amount::ByVolume(_) => Ok(()),
+        },
+        faults,
+    );
+    if keys.value("part").is_some() {
+        keys.word("part", &["pickle"], |part| part, faults);
+    }
+    if keys.value("strength").is_some() && kind != Kind::CuringPremix {
+        let place = keys.value("strength").map_or(keys.place, |value| value.span().into());
+        fault(faults, place, "`strength` belongs to an ingredient of kind \"curing-premix\"");
+    }
+    Ingredient {
+        name: keys.required_name("name", faults),
+        kind,
+        amount,
+        place: keys.value("amount").map_or(keys.place, |value| value.span().into()),
+        scale: keys.bounded("scale", read_mass, |mass| inside(&SCALE, mass.value), faults),
+        from: keys.word("from", &Animal::ALL, Animal::key, faults),
+        strength: keys.table("strength", STRENGTH, faults).and_then(|keys| strength(&keys, faults)),
+        fat: keys.quantity("fat", read_concentration, faults),
+        in_pickle: keys.value("part").is_some(),
+    }
+}
+
+fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
+    let mut level = |key| keys.quantity(key, read_concentration, faults).unwrap_or(0.0);
+    let levels = [
+        level("sodium-nitrite"),
+        level("potassium-nitrite"),
+        level("sodium-nitrate"),
+        level("potassium-nitrate"),
+    ];
+    let [na2, k2, na3, k3] = levels;
+    if levels.iter().all(|&level| level <= 0.0) {
+        let message = "a curing premix holds nitrite or nitrate: name what the label names";
+        fault(faults, keys.place, message);
+        return None;
+    }
+    let premix = || {
+        Premix::new()
+            .with_sodium_nitrite(Level::new(na2)?)?
+            .with_potassium_nitrite(Level::new(k2)?)?
+            .with_sodium_nitrate(Level::new(na3)?)?
+            .with_potassium_nitrate(Level::new(k3)?)
+    };
+    match premix() {
+        Ok(premix) => Some(premix),
+        Err(error) => {
+            fault(faults, keys.place, error.to_string());
+            None
+        }
+    }
+}
+
+fn cure(keys: &Keys<'_, '_>, faults: &mut Faults) -> CurePlan {
+    CurePlan {
+        method: keys.word("method", &Method::ALL, Method::key, faults),
+        pump: keys
+            .bounded("pump", read_concentration, |pump| inside(&PUMP, *pump), faults)
+            .map(|mg_per_kg| mg_per_kg / 1e6),
+        sugar_percent: keys.quantity("sugar", read_concentration, faults).map(|ppm| ppm / 1e4),
+        culture: keys.yes("culture", faults),
+        place: keys.place,
+    }
+}
+
+fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<Step> {
+    let kind = keys.word("do", &StepKind::ALL, StepKind::key, faults);
+    if keys.value("do").is_none() {
+        let known: Vec<_> = StepKind::ALL.into_iter().map(StepKind::key).collect();
+        faults.push(Fault {
+            message: "`do` is missing: what is done in this step?".to_owned(),
+            help: Some(format!("it is one of {}", known.join(", "))),
+            place: keys.place,
+        });
+    }
+    let like = keys.text("like", faults).and_then(|text| {
+        let row = chart_row(text.text, date);
+        if row.is_none() {
+            let near = if text.text.len() > 64 { None } else { nearest(text.text, chart_keys()) };
+            faults.push(Fault {
+                message: "`like` names a row of the storage chart, and there is none of this name"
+                    .to_owned(),
+                help: Some(match near {
+                    Some(near) => format!("did you mean `{near}`?"),
+                    None => "references/pages/store/cold-food.md lists the rows".to_owned(),
+                }),
+                place: text.place,
+            });
+        }
+        row
+    });
+    let step = Step {
+        kind: kind?,
+        at: keys.quantity("at", read_temperature, faults),
+        time: keys.quantity("for", read_duration, faults),
+        to: keys.quantity("to", read_temperature, faults),
+        hold: keys.quantity("hold", read_duration, faults),
+        humidity: keys.quantity("humidity", read_concentration, faults).map(|ppm| ppm / 1e4),
+        like,
+        vacuum: keys.yes("vacuum", faults).unwrap_or(false),
+        place: keys.place,
+    };
+    Some(step)
+}
+
+fn record(rows: &[Keys<'_, '_>], faults: &mut Faults) -> Vec<Recorded> {
+    let mut record: Vec<Recorded> = Vec::with_capacity(rows.len());
+    for keys in rows {
+        for key in RECORD {
+            if keys.value(key).is_none() {
+                fault(faults, keys.place, format!("`{key}` is missing"));
+            }
+        }
+        let after = keys.quantity("after", read_duration, faults);
+        let inside = keys.quantity("inside", read_temperature, faults);
+        let (Some(after), Some(inside)) = (after, inside) else { continue };
+        if !after.is_exact() {
+            fault(faults, keys.place, "`after` is one time, not a range");
+            continue;
+        }
+        let after = after.low();
+        if record.last().is_some_and(|last| last.after >= after) {
+            fault(
+                faults,
+                keys.place,
+                "a record runs forward: this time is not after the one before",
+            );
+            continue;
+        }
+        record.push(Recorded { after, inside, place: keys.place });
+    }
+    record
+}

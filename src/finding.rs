@@ -64,7 +64,8 @@ pub const SAME: f64 = 16.0 * f64::EPSILON;
 
 impl Comparable for f64 {
     fn against(self, other: Self) -> Option<Ordering> {
-        if (self - other).abs() <= SAME * self.abs().max(other.abs()) {
+        // The smaller of the two sets the scale: beside infinity nothing is near.
+        if (self - other).abs() <= SAME * self.abs().min(other.abs()) {
             Some(Ordering::Equal)
         } else {
             self.partial_cmp(&other)
@@ -195,8 +196,25 @@ pub enum Measure {
     Temperature(Reading),
     /// A length of time.
     Duration(Time),
+    /// A length of time at a temperature.
+    Held(Held),
     /// A mass.
     Mass(Mass),
+}
+
+/// A length of time at a temperature. It compares by its time.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Held {
+    /// The time.
+    pub time: Time,
+    /// The temperature it is held at.
+    pub at: Reading,
+}
+
+impl PartialOrd for Held {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        self.time.partial_cmp(&other.time)
+    }
 }
 
 impl PartialOrd for Measure {
@@ -209,6 +227,7 @@ impl PartialOrd for Measure {
             (Self::Temperature(a), Self::Temperature(b)) => a.partial_cmp(b),
             (Self::Duration(a), Self::Duration(b)) => a.partial_cmp(b),
             (Self::Mass(a), Self::Mass(b)) => a.partial_cmp(b),
+            (Self::Held(a), Self::Held(b)) => a.partial_cmp(b),
             _ => None,
         }
     }
@@ -223,6 +242,12 @@ impl From<Reading> for Measure {
 impl From<Time> for Measure {
     fn from(value: Time) -> Self {
         Self::Duration(value)
+    }
+}
+
+impl From<Held> for Measure {
+    fn from(value: Held) -> Self {
+        Self::Held(value)
     }
 }
 

@@ -31,6 +31,9 @@ pub mod range;
 #[cfg(feature = "recipe")]
 #[cfg_attr(docsrs, doc(cfg(feature = "recipe")))]
 pub mod recipe;
+#[cfg(feature = "report")]
+#[cfg_attr(docsrs, doc(cfg(feature = "report")))]
+pub mod report;
 pub mod smoke;
 pub mod store;
 pub mod units;

@@ -1,1 +1,188 @@
-fn main() {}
+//! The `greenweight` command: arguments, files, exit status; nothing else.
+
+use std::collections::BTreeSet;
+use std::io::{self, IsTerminal, Write};
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use annotate_snippets::{AnnotationKind, Level, Renderer, Snippet};
+use clap::{Parser, Subcommand, ValueEnum};
+
+use greenweight::finding::{Place, Verdict};
+use greenweight::recipe::{Fault, Recipe};
+use greenweight::report::{Checkup, Unread, to_json, to_text};
+
+/// Holds recipes against published food-safety figures.
+#[derive(Parser)]
+#[command(version, arg_required_else_help = true)]
+struct Arguments {
+    #[command(subcommand)]
+    verb: Verb,
+}
+
+#[derive(Subcommand)]
+enum Verb {
+    /// Check recipe documents. Exit status: 0 all meet, 1 something breaks or is
+    /// unproven, 2 something could not be read.
+    Check {
+        /// Recipe documents (.toml), or folders of them.
+        #[arg(required = true, value_name = "FILE_OR_FOLDER")]
+        paths: Vec<PathBuf>,
+        /// How to print what was found.
+        #[arg(long, value_enum, default_value = "text")]
+        format: Format,
+    },
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+enum Format {
+    /// For a person.
+    Text,
+    /// For a machine.
+    Json,
+}
+
+/// A document as it was found, or why it was not.
+struct Document {
+    path: PathBuf,
+    text: Result<String, (String, String)>,
+}
+
+fn main() -> ExitCode {
+    let Verb::Check { paths, format } = Arguments::parse().verb;
+    let documents: Vec<_> = documents(&paths);
+    let (mut checkups, mut unread) = (Vec::new(), Vec::new());
+    for document in &documents {
+        match check(document) {
+            Ok(checkup) => checkups.push(checkup),
+            Err(fault) => unread.push(fault),
+        }
+    }
+    let report = match format {
+        Format::Text => Ok(to_text(&checkups)),
+        Format::Json => to_json(&checkups, &unread).map(|json| json + "\n"),
+    };
+    let colour = io::stderr().is_terminal();
+    for document in &unread {
+        eprintln!("{}", explained(document, colour));
+    }
+    let printed = report
+        .map_err(io::Error::from)
+        .and_then(|report| io::stdout().write_all(report.as_bytes()));
+    if let Err(error) = printed {
+        // Whoever closed the pipe has read enough.
+        if error.kind() != io::ErrorKind::BrokenPipe {
+            eprintln!("the report could not be written: {error}");
+            return ExitCode::from(2);
+        }
+    }
+    let worst = checkups.iter().map(Checkup::verdict).max();
+    match worst {
+        _ if !unread.is_empty() => ExitCode::from(2),
+        Some(Verdict::Meets) => ExitCode::SUCCESS,
+        _ => ExitCode::from(1),
+    }
+}
+
+fn check(document: &Document) -> Result<Checkup<'_>, Unread> {
+    let not_read =
+        |text: &str, faults| Unread { path: document.path.clone(), text: text.to_owned(), faults };
+    match &document.text {
+        Ok(text) => match Recipe::read(text) {
+            Ok(recipe) => Ok(Checkup::new(document.path.clone(), text, recipe)),
+            Err(error) => Err(not_read(text, error.faults)),
+        },
+        Err((message, help)) => {
+            let fault = Fault {
+                message: message.clone(),
+                help: Some(help.clone()).filter(|help| !help.is_empty()),
+                place: Place::default(),
+            };
+            Err(not_read("", vec![fault]))
+        }
+    }
+}
+
+/// The documents that the paths name, folders in the order of their names.
+fn documents(paths: &[PathBuf]) -> Vec<Document> {
+    let mut found = Vec::new();
+    for path in paths {
+        if path.is_dir() {
+            let before = found.len();
+            let mut seen = BTreeSet::new();
+            folder(path, &mut seen, &mut found);
+            if found.len() == before {
+                let text = Err(("there is no .toml file in this folder".to_owned(), String::new()));
+                found.push(Document { path: path.clone(), text });
+            }
+        } else {
+            found.push(file(path.clone()));
+        }
+    }
+    found
+}
+
+fn folder(path: &Path, seen: &mut BTreeSet<PathBuf>, found: &mut Vec<Document>) {
+    // A link back to a folder that was visited would go on for ever.
+    if path.canonicalize().is_ok_and(|real| !seen.insert(real)) {
+        return;
+    }
+    let entries = match std::fs::read_dir(path) {
+        Ok(entries) => entries,
+        Err(error) => {
+            let text = Err((format!("the folder cannot be read: {error}"), String::new()));
+            found.push(Document { path: path.to_owned(), text });
+            return;
+        }
+    };
+    let mut inside: Vec<_> = entries.flatten().map(|entry| entry.path()).collect();
+    inside.sort();
+    for path in inside {
+        if path.is_dir() {
+            folder(&path, seen, found);
+        } else if path.extension().is_some_and(|ending| ending == "toml") {
+            found.push(file(path));
+        }
+    }
+}
+
+fn file(path: PathBuf) -> Document {
+    let text = match std::fs::read(&path) {
+        Err(error) => Err((format!("the file cannot be read: {error}"), String::new())),
+        Ok(bytes) => String::from_utf8(bytes).map_err(|error| {
+            let at = error.utf8_error().valid_up_to();
+            (
+                format!("the file is not UTF-8 text: byte {at} starts no character"),
+                "save it as UTF-8".to_owned(),
+            )
+        }),
+    };
+    Document { path, text }
+}
+
+/// Every fault of a document with its line, and a caret under it.
+fn explained(document: &Unread, colour: bool) -> String {
+    let path = document.path.display().to_string();
+    let renderer = if colour { Renderer::styled() } else { Renderer::plain() };
+    let mut out = Vec::new();
+    for fault in &document.faults {
+        let title = Level::ERROR.primary_title(&fault.message);
+        let group = if document.text.is_empty() {
+            title.element(annotate_snippets::Origin::path(&path))
+        } else {
+            let end = fault.place.end.min(document.text.len());
+            let span = fault.place.start.min(end)..end;
+            title.element(
+                Snippet::source(&document.text)
+                    .path(&path)
+                    .annotation(AnnotationKind::Primary.span(span)),
+            )
+        };
+        let group = match &fault.help {
+            Some(help) => group.element(Level::HELP.message(help)),
+            None => group,
+        };
+        out.push(renderer.render(&[group]).to_string());
+    }
+    out.join("\n")
+}

@@ -7,7 +7,7 @@ pub(crate) static CFR9_424_21_2015: Source = Source {
     title: "Use of food ingredients and sources of radiation",
     publisher: "US Code of Federal Regulations (FSIS, USDA)",
     number: "9 CFR 424.21",
-    edition: "2015 annual edition (64 FR 72175 of 1999-12-23, last amended 78 FR 66839 of 2013-11-07)",
+    edition: "2015 annual edition",
 };
 
 pub(crate) static CFR9_424_22_2015: Source = Source {

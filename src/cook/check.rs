@@ -4,7 +4,7 @@ use super::table::{FSIS_MEAT_DWELL, US_CONSUMER};
 use super::{Dwell, Endpoint};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Held, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::{Reading, seconds};
@@ -231,46 +231,50 @@ fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
     let scale = inside.low().scale();
     let zero = seconds(0.0);
     let held = plan.held.unwrap_or(Range::ordered(zero, zero));
-    let (surest, best) = (dwell_row(inside.low()), dwell_row(inside.high()));
     let needs = |row: &Cited<Dwell>| Limit::AtLeast(row.value.for_6_5_log);
+    let (surest, best) = (dwell_row(inside.low()), dwell_row(inside.high()));
     let meets = surest.is_some_and(|row| needs(row).met_by(held.low()) == Some(true));
     let possible = best.is_some_and(|row| needs(row).met_by(held.high()) == Some(true));
-    let first = FSIS_MEAT_DWELL.first();
-    let Some(row) = surest.or(best).or(first) else {
+    let Some(row) = surest.or(best).or(FSIS_MEAT_DWELL.first()) else {
         return unproven(INSIDE);
     };
-    let finding =
-        |verdict| Finding::new(&ENDPOINT, verdict).row(&row.row).at(plan.place).note(DWELL_NOTE);
-    // Where a row is reached the time at it is what is judged; where none is, the
-    // temperature.
-    let timed = |verdict| finding(verdict).found(&held).limit(needs(row));
-    let lowest = Limit::AtLeast(row.value.temperature.on(scale));
+    let (verdict, missing) = match (meets, best) {
+        (true, _) => (Verdict::Meets, None),
+        (false, None) => (Verdict::Breaks, None),
+        (false, Some(_)) if plan.held.is_none() => (Verdict::Unproven, Some(HELD)),
+        (false, Some(_)) if possible => (Verdict::Unproven, None),
+        (false, Some(_)) => (Verdict::Breaks, None),
+    };
+    let finding = Finding::new(&ENDPOINT, verdict).row(&row.row).at(plan.place).note(DWELL_NOTE);
+    let finding = Finding { missing, ..finding };
+    // Where no row is reached, or one that asks for no time, the temperature is what is
+    // judged; everywhere else the time at it.
+    let at = row.value.temperature.on(scale);
+    let timed = best.is_some() && row.value.for_6_5_log > zero && plan.held.is_some();
+    let finding = if timed {
+        let shown = plan.inside.unwrap_or(inside.low());
+        finding
+            .nominal(Held { time: held.low(), at: shown })
+            .found(&Range::ordered(
+                Held { time: held.low(), at: inside.low() },
+                Held { time: held.high(), at: inside.low() },
+            ))
+            .limit(needs(row).map(|time| Held { time, at }))
+    } else {
+        let limit = match best {
+            Some(_) if missing.is_some() => needs(row).map(|time| Held { time, at }.into()),
+            _ => Limit::AtLeast(at.into()),
+        };
+        Finding { limit: Some(limit), ..shown(plan, finding, inside) }
+    };
     let at_once = FSIS_MEAT_DWELL.iter().find(|row| row.value.for_6_5_log <= zero);
-    let cook_to =
-        at_once.map(|row| Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer)));
     let mend = match surest {
         Some(row) => Some(Mend::HoldFor(row.value.for_6_5_log)),
-        None => cook_to,
+        None => at_once
+            .map(|row| Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer))),
     };
-    let mended = |finding: Finding| mend.map_or(finding, |mend| finding.mend(mend));
-    if meets {
-        let finding = if needs(row).met_by(zero) == Some(true) {
-            shown(plan, finding(Verdict::Meets), inside).limit(lowest)
-        } else {
-            timed(Verdict::Meets)
-        };
-        return plan.doubted(finding);
+    match mend {
+        Some(mend) if verdict != Verdict::Meets => finding.mend(mend),
+        _ => plan.doubted(finding),
     }
-    if best.is_none() {
-        return mended(shown(plan, finding(Verdict::Breaks), inside).limit(lowest));
-    }
-    if plan.held.is_none() {
-        return mended(
-            shown(plan, finding(Verdict::Unproven), inside).limit(needs(row)).missing(HELD),
-        );
-    }
-    if possible {
-        return mended(timed(Verdict::Unproven));
-    }
-    mended(timed(Verdict::Breaks))
 }

@@ -373,7 +373,9 @@ pub fn check(
     if let Some(row) = row(&US_INGOING_NITRITE, authority, batch.method, day).filter(|_| shown) {
         let finding = ceiling(batch, &INGOING_NITRITE, row.value.limit, &nitrite, Premix::nitrite);
         report(finding.row(&row.row));
-        least(&nitrite, report);
+        if finding.verdict != Verdict::Breaks {
+            least(&nitrite, report);
+        }
     }
     let nitrate = batch.total(Premix::nitrate);
     if let Some(row) =

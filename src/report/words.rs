@@ -1,0 +1,187 @@
+//! A finding in words: what both reports say of it.
+
+use uom::si::f64::Mass;
+
+use crate::finding::{Finding, Held, Limit, Measure, Mend};
+use crate::range::Range;
+use crate::units::{
+    MassUnit, Reading, Shown, ShownRange, show_duration, show_mass, show_mass_like,
+};
+
+pub(super) fn number(measure: &Measure) -> f64 {
+    match measure {
+        Measure::Level { mg_per_kg, .. } => *mg_per_kg,
+        Measure::Temperature(reading) => reading.value(),
+        Measure::Duration(time) | Measure::Held(Held { time, .. }) => time.value,
+        Measure::Mass(mass) => mass.value,
+    }
+}
+
+pub(super) fn unit(measure: &Measure) -> &'static str {
+    match measure {
+        Measure::Level { .. } => "mg/kg",
+        Measure::Temperature(reading) => reading.scale().symbol(),
+        Measure::Duration(_) | Measure::Held(_) => "s",
+        Measure::Mass(_) => "kg",
+    }
+}
+
+/// The figures a value stands beside.
+fn beside(finding: &Finding) -> impl Iterator<Item = f64> {
+    let figures = finding.limit.map(|limit| limit.figures());
+    let (first, second) = figures.map_or((None, None), |(a, b)| (Some(a), b));
+    // A value is only printed beside a figure of its own kind.
+    let kind = finding.found.map(|found| core::mem::discriminant(&found.low()));
+    [first, second]
+        .into_iter()
+        .flatten()
+        .filter(move |figure| kind == Some(core::mem::discriminant(figure)))
+        .map(|figure| number(&figure))
+}
+
+fn held(held: &Held) -> String {
+    format!("{} at {}", show_duration(held.time), reading(held.at))
+}
+
+fn one(measure: &Measure, finding: &Finding) -> String {
+    match measure {
+        Measure::Duration(time) => show_duration(*time).to_string(),
+        Measure::Held(time) => held(time),
+        _ => beside(finding)
+            .fold(Shown::new(number(measure), unit(measure)), Shown::beside)
+            .to_string(),
+    }
+}
+
+fn between(found: &Range<Measure>, finding: &Finding) -> String {
+    let (low, high) = (found.low(), found.high());
+    match (low, high) {
+        (Measure::Duration(a), Measure::Duration(b)) if a < b => {
+            format!("{} to {}", show_duration(a), show_duration(b))
+        }
+        (Measure::Duration(a), _) => show_duration(a).to_string(),
+        (Measure::Held(a), Measure::Held(b)) if a < b => {
+            format!("{} to {}", show_duration(a.time), held(&b))
+        }
+        (Measure::Held(a), _) => held(&a),
+        _ if number(&high).is_infinite() && number(&low) <= 0.0 => "an unknown level of".to_owned(),
+        _ if number(&high).is_infinite() => {
+            format!("at least {}", Shown::new(number(&low), unit(&low)))
+        }
+        _ => beside(finding)
+            .fold(ShownRange::new(number(&low), number(&high), unit(&low)), ShownRange::beside)
+            .to_string(),
+    }
+}
+
+/// What a level is of, and on what basis.
+fn of(measure: &Measure) -> String {
+    match measure {
+        Measure::Level { agent, basis, .. } => format!(" {agent}, {basis}"),
+        _ => String::new(),
+    }
+}
+
+/// What was found, with its range where that says more.
+pub(super) fn found(finding: &Finding) -> Option<String> {
+    let range = finding.found?;
+    let spread = between(&range, finding);
+    let of = of(&range.low());
+    Some(match finding.nominal.map(|nominal| one(&nominal, finding)) {
+        Some(nominal) if nominal != spread => format!("{nominal}{of} ({spread})"),
+        _ => format!("{spread}{of}"),
+    })
+}
+
+/// The limit, with its operator.
+pub(super) fn limit(finding: &Finding) -> Option<String> {
+    let limit = finding.limit?;
+    let shown = |measure: &Measure| match measure {
+        Measure::Duration(time) => show_duration(*time).to_string(),
+        Measure::Held(time) => held(time),
+        _ => Shown::new(number(measure), unit(measure)).to_string(),
+    };
+    let (first, second) = limit.figures();
+    let figures = match second {
+        Some(second) => format!("{} to {}", shown(&first), shown(&second)),
+        None => shown(&first),
+    };
+    Some(format!("{} {figures}{}", limit.operator(), of(&first)))
+}
+
+/// How far the nearest end of what was found is from the limit.
+pub(super) fn margin(finding: &Finding) -> Option<String> {
+    let (found, limit) = (finding.found?, finding.limit?);
+    let (figure, _) = limit.figures();
+    if core::mem::discriminant(&found.low()) != core::mem::discriminant(&figure) {
+        return None;
+    }
+    let (gap, room, past) = match limit {
+        Limit::AtMost(_) | Limit::Below(_) => {
+            (number(&found.high()) - number(&figure), "below", "above")
+        }
+        Limit::AtLeast(_) | Limit::Above(_) => {
+            (number(&found.low()) - number(&figure), "below", "above")
+        }
+        _ => return None,
+    };
+    if !gap.is_finite() {
+        return None;
+    }
+    let side = if gap > 0.0 { past } else { room };
+    let size = gap.abs();
+    let shown = match figure {
+        Measure::Duration(_) | Measure::Held(_) => {
+            show_duration(crate::units::seconds(size)).to_string()
+        }
+        _ => Shown::new(size, unit(&figure)).to_string(),
+    };
+    let end = if found.low() < found.high() { " at its worst" } else { "" };
+    Some(if size <= 0.0 { "exactly at it".to_owned() } else { format!("{shown} {side} it{end}") })
+}
+
+/// A mass in grams and, for whoever has no gram scale, in ounces, both rounded down.
+fn mass(mass: Mass) -> String {
+    let down = |unit: MassUnit| {
+        let places = if mass.value < 0.1 { 100.0 } else { 10.0 };
+        let count = (unit.count(mass) * places * (1.0 + 4.0 * f64::EPSILON)).floor() / places;
+        Shown::new(count, unit.symbol())
+    };
+    let grams = if mass.value < 1.0 { down(MassUnit::Gram) } else { down(MassUnit::Kilogram) };
+    format!("{grams} ({})", down(MassUnit::Ounce))
+}
+
+fn reading(reading: Reading) -> String {
+    Shown::new(reading.value(), reading.scale().symbol()).to_string()
+}
+
+/// The change that would mend the finding.
+pub(super) fn mend(finding: &Finding) -> Option<String> {
+    let computed = finding.mend.map(|mend| match mend {
+        Mend::UseAtMost(most) => format!("use at most {} of this premix", mass(most)),
+        Mend::Weigh(target) => format!(
+            "weigh out {} ({})",
+            show_mass(target),
+            show_mass_like(target, MassUnit::Ounce)
+        ),
+        Mend::UseShare(share) => {
+            let percent = (share * 1000.0).floor() / 10.0;
+            format!("use at most {percent} % of the written weight of every curing premix")
+        }
+        Mend::LeaveOut => "leave it out, or use a premix without it".to_owned(),
+        Mend::FinerScale(division) => format!(
+            "the batch is too small for this scale: use one with steps of {} or finer, or make a larger batch",
+            mass(division)
+        ),
+        Mend::CookTo(to) => format!("cook until the thermometer shows {}", reading(to)),
+        Mend::HoldFor(time) => format!("hold it there for at least {}", show_duration(time)),
+        Mend::KeepAtOrBelow(at) => format!("keep it at {} or below by the thermometer", reading(at)),
+        Mend::KeepFor(time) => format!("keep it for at most {}", show_duration(time)),
+    });
+    match (computed, finding.missing) {
+        (Some(computed), Some(missing)) => Some(format!("{computed}; {}", missing.say)),
+        (Some(computed), None) => Some(computed),
+        (None, Some(missing)) => Some(missing.say.to_owned()),
+        (None, None) => None,
+    }
+}

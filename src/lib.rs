@@ -1,4 +1,40 @@
-//! scaffold
+//! Food-safety figures for curing, cooking, smoking and storing meat: typed units,
+//! cited tables, and checks that say *meets*, *breaks* or *unproven*.
+//!
+//! ```
+//! use greenweight::cure::{GreenWeight, Level, PremixMass, SodiumNitrite, ingoing};
+//! use greenweight::units::{ounces, pounds};
+//!
+//! // "One and a quarter" heard for "a quarter": 1 1/4 oz of a premix with 6.25 % sodium
+//! // nitrite to 7 lb of ground meat.
+//! let green = GreenWeight::new(pounds(7.0))?;
+//! let strength = Level::<SodiumNitrite, _>::percent(6.25)?;
+//! let level = ingoing(PremixMass::new(ounces(1.25))?, strength, green);
+//! assert!(level > Level::new(156.25)?, "four times what the law allows");
+//! # Ok::<(), greenweight::range::OutOfRange>(())
+//! ```
+//!
+//! # Where to look
+//!
+//! | question | room |
+//! |---|---|
+//! | How do I write a mass, a temperature, a time; how is one read and printed? | [`units`] |
+//! | What do I know of a quantity? | [`range`] |
+//! | How is a limit judged, and what does a finding say? | [`finding`] |
+//! | Where does a figure come from? | [`cite`] |
+//! | How much curing salt? | [`cure`] |
+//! | How hot inside, and for how long? | [`cook`] |
+//! | How warm may cold smoke be? | [`smoke`] |
+//! | How long does it keep? | [`store`] |
+//!
+//! With the feature `recipe`, a whole recipe document is read and checked; with
+//! `report`, its findings are printed as text and JSON.
+//!
+//! # Cautions
+//!
+//! The library holds what it is told against published figures. It gives no all-clear
+//! and no substitute for local codes, a licensed process authority or a laboratory. Some
+//! figures are from memory: [`cite::Seen`] says which.
 #![cfg_attr(not(feature = "std"), no_std)]
 #![cfg_attr(docsrs, feature(doc_cfg))]
 #![warn(unreachable_pub)]
@@ -37,3 +73,8 @@ pub mod report;
 pub mod smoke;
 pub mod store;
 pub mod units;
+
+/// The examples of the README are tests.
+#[cfg(doctest)]
+#[doc = include_str!("../README.md")]
+struct Readme;

@@ -245,6 +245,7 @@ fn ingredient<'i>(
 }
 
 fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
+    let before = faults.len();
     let mut level = |key| keys.quantity(key, read_concentration, faults).unwrap_or(0.0);
     let levels = [
         level("sodium-nitrite"),
@@ -253,6 +254,9 @@ fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
         level("potassium-nitrate"),
     ];
     let [na2, k2, na3, k3] = levels;
+    if faults.len() > before {
+        return None;
+    }
     if levels.iter().all(|&level| level <= 0.0) {
         let message = "a curing premix holds nitrite or nitrate: name what the label names";
         fault(faults, keys.place, message);

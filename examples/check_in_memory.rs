@@ -40,7 +40,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         ],
         cure: Some(CurePlan {
             method: Some(Method::Ground),
-            pump: None,
+            taken_up: None,
+            equilibrium: None,
             sugar_percent: None,
             culture: None,
             place: Place::default(),

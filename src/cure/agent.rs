@@ -63,6 +63,8 @@ kinds! { Basis:
     InPremix = "of the premix";
     /// Ingoing, on the green weight of the meat block.
     OnGreenWeight = "ingoing, on green weight";
+    /// On the weight of meat and pickle together, once they are one system.
+    OnMeatAndPickle = "on meat and pickle together";
     /// Ingoing, on the weight of the finished product.
     OnFinishedWeight = "ingoing, on finished weight";
     /// What an analysis finds in the finished product.

@@ -5,8 +5,9 @@ use super::agent::{Agent, Ascorbate, InPremix, NitriteSalts, OnGreenWeight};
 use super::level::Level;
 use super::limit::{BaconFormula, BaconLimit, IngoingLimit, Method};
 use super::method::{
-    GreenWeight, PickleWeight, PremixMass, Pump, ingoing, ingoing_between, largest_premix,
-    largest_reading, pumped, pumped_between,
+    GreenWeight, PickleWeight, PremixMass, Pump, equilibrated, equilibrated_between, ingoing,
+    ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix, largest_reading,
+    pumped, pumped_between,
 };
 use super::premix::Premix;
 use super::table::{
@@ -63,6 +64,10 @@ const GREEN: Missing = Missing::new(
     "the green weight: no ingredient is meat with a weight",
     "write the meat as an ingredient of kind \"meat\" with its weight",
 );
+const NO_ROW: Missing = Missing::new(
+    "a limit of this authority for this cure on the day of the recipe",
+    "hold the recipe against another authority, or change its date",
+);
 const METHOD: Missing = Missing::new(
     "the cure method",
     "write cure = { method = \"ground\" }, or dry-rub, pumped, immersion",
@@ -72,8 +77,8 @@ const PICKLE: Missing = Missing::new(
     "give every ingredient of the pickle its weight and part = \"pickle\", and write pump = \"10 %\"",
 );
 const IMMERSION: Missing = Missing::new(
-    "whether an immersion cure is reckoned by pick-up or at equilibrium: the two can differ tenfold",
-    "have the pickle checked by someone licensed to; this version does not judge immersion",
+    "how an immersion cure is reckoned: by its pick-up, or at equilibrium; the two can differ tenfold",
+    "write pick_up = \"5 %\" as weighed, and equilibrium = true or false",
 );
 const CULTURE: Missing = Missing::new(
     "the sugar and the lactic culture without which so little nitrite is not allowed",
@@ -113,13 +118,16 @@ pub struct Cure {
     pub place: Place,
 }
 
-/// The pickle of a pumped cure.
+/// The pickle of a pumped or immersed cure.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pickle {
     /// The weight of all of it.
     pub weight: Range<PickleWeight>,
-    /// How much of it goes in.
-    pub pump: Range<Pump>,
+    /// How much of it the meat takes up, pumped or picked up, where the recipe says.
+    pub taken_up: Option<Range<Pump>>,
+    /// Whether an immersion lasts until meat and pickle are at equilibrium, where the
+    /// recipe says.
+    pub equilibrium: Option<bool>,
 }
 
 /// What is cured, and how.
@@ -133,7 +141,7 @@ pub struct Batch<'a> {
     pub green: Option<Range<GreenWeight>>,
     /// Everything that brings curing agents.
     pub cures: &'a [Cure],
-    /// The pickle, for a pumped cure.
+    /// The pickle, for a pumped or immersed cure.
     pub pickle: Option<Pickle>,
     /// Ascorbate or erythorbate, anhydrous; `None` where there is none.
     pub ascorbate: Option<Weighed>,
@@ -200,8 +208,18 @@ impl Batch<'_> {
         match self.method {
             None => Some(METHOD),
             Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
-            Some(Method::Pumped) => self.pickle.is_none().then_some(PICKLE),
-            Some(Method::Immersion) => Some(IMMERSION),
+            Some(Method::Pumped) => {
+                self.pickle.and_then(|pickle| pickle.taken_up).is_none().then_some(PICKLE)
+            }
+            Some(Method::Immersion) => match self.pickle {
+                None => Some(PICKLE),
+                Some(Pickle { equilibrium: Some(true), .. }) => {
+                    self.green.is_none().then_some(GREEN)
+                }
+                Some(Pickle { taken_up: None, .. }) => Some(IMMERSION),
+                Some(Pickle { equilibrium: None, .. }) => self.green.is_none().then_some(GREEN),
+                Some(_) => None,
+            },
         }
     }
 
@@ -213,17 +231,35 @@ impl Batch<'_> {
         let weighed = premix.range().ok()?;
         let shown = PremixMass::new(premix.mass).ok()?;
         let strengths = Range::ordered(strength, strength);
-        match (self.method?, self.green, self.pickle) {
-            (Method::Ground | Method::DryRub, Some(green), _) => {
-                let middle =
-                    GreenWeight::new((green.low().mass() + green.high().mass()) * 0.5).ok()?;
-                Some((ingoing(shown, strength, middle), ingoing_between(weighed, strengths, green)))
+        let by_pickle = |pickle: &Pickle, taken_up: Range<Pump>| {
+            let nominal = pumped(shown, strength, pickle.middle()?, middle_of(taken_up)?);
+            Some((nominal, pumped_between(weighed, strengths, pickle.weight, taken_up)))
+        };
+        match self.method? {
+            Method::Ground | Method::DryRub => {
+                let green = self.green?;
+                let nominal = ingoing(shown, strength, middle_green(green)?);
+                Some((nominal, ingoing_between(weighed, strengths, green)))
             }
-            (Method::Pumped, _, Some(pickle)) => Some((
-                pumped(shown, strength, pickle.middle()?, pickle.middle_pump()?),
-                pumped_between(weighed, strengths, pickle.weight, pickle.pump),
-            )),
-            _ => None,
+            Method::Pumped => {
+                let pickle = self.pickle.as_ref()?;
+                by_pickle(pickle, pickle.taken_up?)
+            }
+            Method::Immersion => {
+                let pickle = self.pickle.as_ref()?;
+                let by_pick_up = pickle.taken_up.and_then(|taken_up| by_pickle(pickle, taken_up));
+                let at_rest = self.green.and_then(|green| {
+                    let middle = (middle_green(green)?, pickle.middle()?);
+                    let nominal = equilibrated(shown, strength, middle.0, middle.1).as_ingoing();
+                    let range = equilibrated_between(weighed, strengths, green, pickle.weight);
+                    Some((nominal, range))
+                });
+                match pickle.equilibrium {
+                    Some(true) => at_rest,
+                    Some(false) => by_pick_up,
+                    None => Some(either(by_pick_up?, at_rest?)),
+                }
+            }
         }
     }
 
@@ -285,15 +321,7 @@ impl Batch<'_> {
             let share = ceiling.mg_per_kg() / known.range.high().mg_per_kg();
             return (share.is_finite() && share < 1.0).then_some(Mend::UseShare(share));
         };
-        let most = match (self.method?, self.green, self.pickle) {
-            (Method::Ground | Method::DryRub, Some(green), _) => {
-                largest_premix(ceiling, strength, green.low()).ok()?
-            }
-            (Method::Pumped, _, Some(pickle)) => {
-                aim(ceiling, strength, pickle.weight.low(), pickle.pump.high())?
-            }
-            _ => return None,
-        };
+        let most = self.most(ceiling, strength)?;
         match (largest_reading(most, scale), scale) {
             (Some(reading), _) => Some(Mend::UseAtMost(reading)),
             // A reading of one division may be off by half of it: three halves must fit.
@@ -304,6 +332,38 @@ impl Batch<'_> {
 }
 
 impl Batch<'_> {
+    /// The most of an ingredient of this strength under a ceiling, all inputs at their
+    /// worst.
+    fn most<A: Agent>(
+        &self,
+        ceiling: Level<A, OnGreenWeight>,
+        strength: Level<A, InPremix>,
+    ) -> Option<PremixMass> {
+        let by_pickle = |pickle: &Pickle| {
+            largest_in_pickle(ceiling, strength, pickle.weight.low(), pickle.taken_up?.high()).ok()
+        };
+        let at_rest = |pickle: &Pickle| {
+            largest_at_equilibrium(ceiling, strength, self.green?.low(), pickle.weight.low()).ok()
+        };
+        match self.method? {
+            Method::Ground | Method::DryRub => {
+                largest_premix(ceiling, strength, self.green?.low()).ok()
+            }
+            Method::Pumped => by_pickle(&self.pickle?),
+            Method::Immersion => {
+                let pickle = self.pickle?;
+                match pickle.equilibrium {
+                    Some(true) => at_rest(&pickle),
+                    Some(false) => by_pickle(&pickle),
+                    None => {
+                        let (one, two) = (by_pickle(&pickle)?, at_rest(&pickle)?);
+                        Some(if one < two { one } else { two })
+                    }
+                }
+            }
+        }
+    }
+
     /// A finding that misses a prescribed amount, with the mass that would hit it.
     fn mend_target<A: Agent>(
         &self,
@@ -315,7 +375,9 @@ impl Batch<'_> {
             return finding;
         }
         let mass = self.pickle.zip(strength).and_then(|(pickle, strength)| {
-            aim(target, strength, pickle.middle()?, pickle.middle_pump()?)
+            let per_kilogram = strength.mg_per_kg() * middle_of(pickle.taken_up?)?.fraction();
+            let kg = target.mg_per_kg() * pickle.middle()?.mass().value / per_kilogram;
+            PremixMass::new(kilograms(kg)).ok()
         });
         mass.map_or(finding, |mass| finding.mend(Mend::Weigh(mass.mass())))
     }
@@ -325,21 +387,23 @@ impl Pickle {
     fn middle(&self) -> Option<PickleWeight> {
         PickleWeight::new((self.weight.low().mass() + self.weight.high().mass()) * 0.5).ok()
     }
-
-    fn middle_pump(&self) -> Option<Pump> {
-        Pump::new((self.pump.low().fraction() + self.pump.high().fraction()) * 0.5).ok()
-    }
 }
 
-/// The mass of premix in a batch of pickle that pumps in a level.
-fn aim<A: Agent>(
-    level: Level<A, OnGreenWeight>,
-    strength: Level<A, InPremix>,
-    pickle: PickleWeight,
-    pump: Pump,
-) -> Option<PremixMass> {
-    let mass = level.mg_per_kg() * pickle.mass().value / (strength.mg_per_kg() * pump.fraction());
-    PremixMass::new(kilograms(mass)).ok()
+fn middle_of(taken_up: Range<Pump>) -> Option<Pump> {
+    Pump::new((taken_up.low().fraction() + taken_up.high().fraction()) * 0.5).ok()
+}
+
+fn middle_green(green: Range<GreenWeight>) -> Option<GreenWeight> {
+    GreenWeight::new((green.low().mass() + green.high().mass()) * 0.5).ok()
+}
+
+/// One of two reckonings, and it is not known which: the larger stands as nominal, and
+/// the range holds both.
+fn either<A: Agent>(a: NominalAndRange<A>, b: NominalAndRange<A>) -> NominalAndRange<A> {
+    let lower = |a, b| if a < b { a } else { b };
+    let higher = |a, b| if a > b { a } else { b };
+    let range = Range::ordered(lower(a.1.low(), b.1.low()), higher(a.1.high(), b.1.high()));
+    (higher(a.0, b.0), range)
 }
 
 /// Checks what goes into a batch against the rules of one authority on one day.
@@ -366,6 +430,10 @@ pub fn check(
     if batch.bacon {
         bacon_nitrite(batch, authority, report);
         bacon_nitrate(batch, report);
+        return;
+    }
+    if row(&US_INGOING_NITRITE, authority, batch.method, day).is_none() {
+        report(Finding::new(&INGOING_NITRITE, Verdict::Unproven).missing(NO_ROW).at(batch.place));
         return;
     }
     let nitrite = batch.total(Premix::nitrite);
@@ -503,7 +571,10 @@ fn bacon<A: Agent>(
         Some(Method::Immersion) => BaconFormula::Immersion,
         _ => BaconFormula::DryCure,
     };
-    let Some(row) = find(formula) else { return };
+    let Some(row) = find(formula) else {
+        report(Finding::new(&BACON_NITRITE, Verdict::Unproven).missing(NO_ROW).at(batch.place));
+        return;
+    };
     let limit = row.value.limit;
     let finding = match limit {
         Limit::Exactly(target) => {

@@ -4,8 +4,8 @@ use core::marker::PhantomData;
 use core::ops::{Add, Sub};
 
 use super::agent::{
-    Agent, Basis, NitrateIon, NitrateSalts, NitriteIon, NitriteSalts, PotassiumNitrate,
-    PotassiumNitrite, SodiumNitrate, SodiumNitrite, Substance,
+    Agent, Basis, NitrateIon, NitrateSalts, NitriteIon, NitriteSalts, OnGreenWeight,
+    OnMeatAndPickle, PotassiumNitrate, PotassiumNitrite, SodiumNitrate, SodiumNitrite, Substance,
 };
 use crate::finding::{Comparable, Measure};
 use crate::range::{Measured, OutOfRange, bounds};
@@ -146,6 +146,15 @@ as_weighed! {
     PotassiumNitrite -> NitriteSalts;
     SodiumNitrate -> NitrateSalts;
     PotassiumNitrate -> NitrateSalts;
+}
+
+impl<A: Agent> Level<A, OnMeatAndPickle> {
+    /// The level as ingoing: what the second immersion method holds against a limit on
+    /// green weight, meat and pickle having come to the same level.
+    #[must_use]
+    pub const fn as_ingoing(self) -> Level<A, OnGreenWeight> {
+        Level::of(self.mg_per_kg)
+    }
 }
 
 impl<A, B> Clone for Level<A, B> {

@@ -1,7 +1,7 @@
 use uom::si::f64::Mass;
 
 use super::CureError;
-use super::agent::{Agent, InPremix, OnGreenWeight};
+use super::agent::{Agent, InPremix, OnGreenWeight, OnMeatAndPickle};
 use super::level::Level;
 use crate::range::{Measured, OutOfRange, Range, bounds};
 use crate::units::{floor_to_division, kilograms};
@@ -251,6 +251,66 @@ pub fn pumped<A: Agent>(
     Level::of(premix.0.value * strength.mg_per_kg() / pickle.0.value * pump.0)
 }
 
+/// The ingoing level of immersed meat by its pick-up: the handbook's first method, for
+/// cures too short to come to rest.
+///
+/// level = premix × strength / pickle × pick-up, in mg/kg of green weight: the meat
+/// takes nothing beyond the pickle it visibly absorbs. The expression is that of
+/// [`pumped`], with the pick-up in place of the pump (Processing Inspectors'
+/// Calculations Handbook, FSIS Directive 7620.3, chapter 3; the expression from memory).
+#[must_use]
+pub fn immersed<A: Agent>(
+    premix: PremixMass,
+    strength: Level<A, InPremix>,
+    pickle: PickleWeight,
+    pick_up: Pump,
+) -> Level<A, OnGreenWeight> {
+    pumped(premix, strength, pickle, pick_up)
+}
+
+/// The level of immersed meat at equilibrium: the handbook's second method, for cures
+/// long enough that meat and pickle are one system.
+///
+/// level = premix × strength / (green weight + pickle), in mg/kg of both together
+/// (source as for [`immersed`]). Of one tub the two methods can differ tenfold:
+///
+/// ```
+/// use greenweight::cure::{
+///     GreenWeight, Level, PickleWeight, PremixMass, Pump, SodiumNitrite, equilibrated, immersed,
+/// };
+/// use greenweight::units::{grams, kilograms};
+///
+/// let (nitrite, pure) = (PremixMass::new(grams(10.0))?, Level::<SodiumNitrite, _>::percent(100.0)?);
+/// let (green, pickle) = (GreenWeight::new(kilograms(10.0))?, PickleWeight::new(kilograms(10.0))?);
+/// let one = immersed(nitrite, pure, pickle, Pump::new(0.05)?);
+/// let two = equilibrated(nitrite, pure, green, pickle).as_ingoing();
+/// assert!((one.mg_per_kg() - 50.0).abs() < 1e-9 && (two.mg_per_kg() - 500.0).abs() < 1e-9);
+/// # Ok::<(), greenweight::range::OutOfRange>(())
+/// ```
+#[must_use]
+pub fn equilibrated<A: Agent>(
+    premix: PremixMass,
+    strength: Level<A, InPremix>,
+    green: GreenWeight,
+    pickle: PickleWeight,
+) -> Level<A, OnMeatAndPickle> {
+    Level::of(premix.0.value * strength.mg_per_kg() / (green.0 + pickle.0).value)
+}
+
+/// [`equilibrated`] for inputs known between two ends, as the ingoing level that the
+/// second method holds against a limit.
+pub fn equilibrated_between<A: Agent>(
+    premix: Range<PremixMass>,
+    strength: Range<Level<A, InPremix>>,
+    green: Range<GreenWeight>,
+    pickle: Range<PickleWeight>,
+) -> Range<Level<A, OnGreenWeight>> {
+    let low = equilibrated(premix.low(), strength.low(), green.high(), pickle.high());
+    let high = equilibrated(premix.high(), strength.high(), green.low(), pickle.low());
+    let once = outward(low.as_ingoing(), high.as_ingoing());
+    outward(once.low(), once.high())
+}
+
 /// [`pumped`] for inputs known between two ends.
 pub fn pumped_between<A: Agent>(
     premix: Range<PremixMass>,
@@ -262,6 +322,60 @@ pub fn pumped_between<A: Agent>(
     let high = pumped(premix.high(), strength.high(), pickle.low(), pump.high());
     let widened = outward(low, high);
     outward(widened.low(), widened.high())
+}
+
+/// The largest mass of premix in a batch of pickle that pumps in, or lets be picked up,
+/// no more than a ceiling: the inverse of [`pumped`] and [`immersed`].
+///
+/// premix = ceiling × pickle / (strength × pump).
+///
+/// # Errors
+/// [`CureError::NoAgent`] when the premix holds none of the agent or nothing is pumped.
+pub fn largest_in_pickle<A: Agent>(
+    ceiling: Level<A, OnGreenWeight>,
+    strength: Level<A, InPremix>,
+    pickle: PickleWeight,
+    pump: Pump,
+) -> Result<PremixMass, CureError> {
+    let per_kilogram = strength.mg_per_kg() * pump.0;
+    if per_kilogram <= 0.0 {
+        return Err(CureError::NoAgent { agent: A::NAME });
+    }
+    let mass = kilograms(ceiling.mg_per_kg() * pickle.0.value / per_kilogram);
+    Ok(below(mass, |mass| pumped(PremixMass(mass), strength, pickle, pump) <= ceiling))
+}
+
+/// The largest mass of premix in a tub that comes to rest at no more than a ceiling: the
+/// inverse of [`equilibrated`].
+///
+/// premix = ceiling × (green weight + pickle) / strength.
+///
+/// # Errors
+/// [`CureError::NoAgent`] when the premix holds none of the agent.
+pub fn largest_at_equilibrium<A: Agent>(
+    ceiling: Level<A, OnGreenWeight>,
+    strength: Level<A, InPremix>,
+    green: GreenWeight,
+    pickle: PickleWeight,
+) -> Result<PremixMass, CureError> {
+    if strength <= Level::ZERO {
+        return Err(CureError::NoAgent { agent: A::NAME });
+    }
+    let mass = kilograms(ceiling.mg_per_kg() * (green.0 + pickle.0).value / strength.mg_per_kg());
+    let reached = |mass| equilibrated(PremixMass(mass), strength, green, pickle).as_ingoing();
+    Ok(below(mass, |mass| reached(mass) <= ceiling))
+}
+
+/// The mass itself, or one of the few just below it that a condition holds for: the
+/// rounding of the formulas is a few units in the last place.
+fn below(mut mass: Mass, holds: impl Fn(Mass) -> bool) -> PremixMass {
+    for _ in 0..8 {
+        if holds(mass) {
+            break;
+        }
+        mass = mass.just_below();
+    }
+    PremixMass(mass)
 }
 
 /// The largest reading of a scale that stays at or below a mass, when the scale may be

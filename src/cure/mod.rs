@@ -15,7 +15,9 @@
 //!
 //! Ground meat and dry rub: level = m s / W ([`ingoing`]), and its inverse
 //! m = level W / s ([`largest_premix`], [`smallest_premix`], [`premix_window`]).
-//! Pumped: level = m s p / P ([`pumped`]).
+//! Pumped: level = m s p / P ([`pumped`]). Immersed: by pick-up the same with the pick-up
+//! for p ([`immersed`]); at equilibrium level = m s / (W + P) ([`equilibrated`]). Where a
+//! recipe does not say which, both are worked out and the range between them is judged.
 //!
 //! # The tables
 #![doc = include_str!("../../references/pages/cure/us-ingoing.md")]
@@ -33,14 +35,15 @@ use crate::range::{OutOfRange, RangeError};
 
 pub use agent::{
     Agent, Ascorbate, Basis, InPremix, NitrateIon, NitrateSalts, NitriteIon, NitriteSalts,
-    OnFinishedWeight, OnGreenWeight, PotassiumNitrate, PotassiumNitrite, Residual, SodiumNitrate,
-    SodiumNitrite, Substance,
+    OnFinishedWeight, OnGreenWeight, OnMeatAndPickle, PotassiumNitrate, PotassiumNitrite, Residual,
+    SodiumNitrate, SodiumNitrite, Substance,
 };
 pub use check::{Batch, Cure, Pickle, RULES, Weighed, answers, check, unanswered};
 pub use level::Level;
 pub use limit::{BaconFormula, BaconLimit, IngoingLimit, Method};
 pub use method::{
-    GreenWeight, PickleWeight, PremixMass, Pump, ingoing, ingoing_between, largest_premix,
+    GreenWeight, PickleWeight, PremixMass, Pump, equilibrated, equilibrated_between, immersed,
+    ingoing, ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix,
     largest_reading, premix_window, pumped, pumped_between, smallest_premix,
 };
 pub use premix::Premix;

@@ -113,8 +113,13 @@ impl Recipe<'_> {
 
     fn pickle(&self, component: &Component<'_>) -> Option<Pickle> {
         let weight = PickleWeight::range(self.sum(component, |i| i.in_pickle)?).ok()?;
-        let pump = Pump::new(component.cure?.pump?).ok()?;
-        Some(Pickle { weight, pump: Range::exactly(pump).ok()? })
+        let cure = component.cure?;
+        let taken_up = cure.taken_up.and_then(|fraction| Pump::new(fraction).ok());
+        Some(Pickle {
+            weight,
+            taken_up: taken_up.and_then(|pump| Range::exactly(pump).ok()),
+            equilibrium: cure.equilibrium,
+        })
     }
 
     fn check_cook(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {

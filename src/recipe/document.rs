@@ -189,8 +189,10 @@ pub struct Ingredient<'a> {
 pub struct CurePlan {
     /// How the cure reaches the meat.
     pub method: Option<Method>,
-    /// How much pickle is pumped in, as a fraction of green weight.
-    pub pump: Option<f64>,
+    /// How much pickle is pumped in or picked up, as a fraction of green weight.
+    pub taken_up: Option<f64>,
+    /// Whether an immersion lasts until meat and pickle are at equilibrium.
+    pub equilibrium: Option<bool>,
     /// Added fermentable sugar, in percent.
     pub sugar_percent: Option<f64>,
     /// Whether a lactic culture is added.

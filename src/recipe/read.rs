@@ -32,7 +32,7 @@ const INGREDIENT: &[&str] =
     &["name", "kind", "amount", "scale", "from", "strength", "fat", "part", "liquid"];
 const STRENGTH: &[&str] =
     &["sodium-nitrite", "potassium-nitrite", "sodium-nitrate", "potassium-nitrate"];
-const CURE: &[&str] = &["method", "pump", "sugar", "culture"];
+const CURE: &[&str] = &["method", "pump", "pick_up", "equilibrium", "sugar", "culture"];
 const STEP: &[&str] = &["do", "at", "for", "to", "hold", "humidity", "like", "vacuum"];
 const RECORD: &[&str] = &["after", "inside"];
 
@@ -279,11 +279,22 @@ fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
 }
 
 fn cure(keys: &Keys<'_, '_>, faults: &mut Faults) -> CurePlan {
+    let method = keys.word("method", &Method::ALL, Method::key, faults);
+    let mut fraction = |key, of: Method| {
+        let level = keys.bounded(key, read_concentration, |pump| inside(&PUMP, *pump), faults)?;
+        if method.is_some_and(|method| method != of) {
+            let place = keys.value(key).map_or(keys.place, |value| value.span().into());
+            let message = format!("`{key}` belongs to a cure of method \"{}\"", of.key());
+            fault(faults, place, message);
+        }
+        Some(level / 1e6)
+    };
+    let pump = fraction("pump", Method::Pumped);
+    let pick_up = fraction("pick_up", Method::Immersion);
     CurePlan {
-        method: keys.word("method", &Method::ALL, Method::key, faults),
-        pump: keys
-            .bounded("pump", read_concentration, |pump| inside(&PUMP, *pump), faults)
-            .map(|mg_per_kg| mg_per_kg / 1e6),
+        method,
+        taken_up: pump.or(pick_up),
+        equilibrium: keys.yes("equilibrium", faults),
         sugar_percent: keys.quantity("sugar", read_concentration, faults).map(|ppm| ppm / 1e4),
         culture: keys.yes("culture", faults),
         place: keys.place,

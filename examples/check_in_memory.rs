@@ -28,6 +28,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         name: "stall sausage".into(),
         food: Food::GroundMeat,
         raw: true,
+        cured_as: Vec::new(),
         ingredients: vec![
             Ingredient {
                 from: Some(Animal::Pork),

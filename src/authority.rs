@@ -17,12 +17,38 @@ pub enum Authority {
     UsMaine,
     /// Canada, Province of Ontario, fish plants.
     Ontario,
+    /// European Union.
+    EuropeanUnion,
+    /// Great Britain.
+    GreatBritain,
+    /// Denmark, its stricter national limits.
+    Denmark,
+    /// Canada.
+    Canada,
+    /// Codex Alimentarius.
+    Codex,
+    /// Australia and New Zealand.
+    AustraliaNewZealand,
+    /// Japan.
+    Japan,
 }
 
 impl Authority {
     /// Every authority.
-    pub const ALL: [Self; 5] =
-        [Self::UsFsis, Self::UsConsumer, Self::UsFda, Self::UsMaine, Self::Ontario];
+    pub const ALL: [Self; 12] = [
+        Self::UsFsis,
+        Self::UsConsumer,
+        Self::UsFda,
+        Self::UsMaine,
+        Self::Ontario,
+        Self::EuropeanUnion,
+        Self::GreatBritain,
+        Self::Denmark,
+        Self::Canada,
+        Self::Codex,
+        Self::AustraliaNewZealand,
+        Self::Japan,
+    ];
 
     /// Its key in tables and in recipe documents.
     #[must_use]
@@ -33,6 +59,13 @@ impl Authority {
             Self::UsFda => "us-fda",
             Self::UsMaine => "us-maine",
             Self::Ontario => "ontario",
+            Self::EuropeanUnion => "european-union",
+            Self::GreatBritain => "great-britain",
+            Self::Denmark => "denmark",
+            Self::Canada => "canada",
+            Self::Codex => "codex",
+            Self::AustraliaNewZealand => "australia-new-zealand",
+            Self::Japan => "japan",
         }
     }
 

@@ -25,6 +25,8 @@ fn tub(nitrite: f64, pick_up: Option<f64>, equilibrium: Option<bool>, bacon: boo
     let weight = Range::exactly(PickleWeight::new(kilograms(10.0)).unwrap()).unwrap();
     let batch = Batch {
         bacon,
+        cured_as: &[],
+        product: None,
         method: Some(Method::Immersion),
         green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
         cures: &cures,

@@ -129,3 +129,91 @@ pub(crate) static TRADE_PRACTICE: Source = Source {
     number: "",
     edition: "",
 };
+
+pub(crate) static CA_PRESERV_LIST_COPY: Source = Source {
+    key: "ca-preserv-list-copy",
+    title: "List of Permitted Preservatives, Part 1 Class 1",
+    publisher: "Health Canada",
+    number: "List 11",
+    edition: "undated, before December 2024",
+};
+
+pub(crate) static CFIA_MHMP_4_13: Source = Source {
+    key: "cfia-mhmp-4.13",
+    title: "Archived Meat Hygiene Manual of Procedures, Chapter 4, section 4.13 Preservation",
+    publisher: "Canadian Food Inspection Agency",
+    number: "Chapter 4, 4.13.1-4.13.3",
+    edition: "archived 2019",
+};
+
+pub(crate) static CODEX_CXS88_OLD: Source = Source {
+    key: "codex-cxs88-old",
+    title: "Codex Standard for Corned Beef, CODEX STAN 88-1981 (older revision)",
+    publisher: "Codex Alimentarius Commission",
+    number: "CODEX STAN 88-1981",
+    edition: "Rev. 1 (1991)",
+};
+
+pub(crate) static CODEX_GSFA_0162: Source = Source {
+    key: "codex-gsfa-0162",
+    title: "GSFA online, food category 01.6.2 Ripened cheese",
+    publisher: "FAO/WHO Codex",
+    number: "CXS 192-1995",
+    edition: "undated",
+};
+
+pub(crate) static CODEX_GSFA_249: Source = Source {
+    key: "codex-gsfa-249",
+    title: "GSFA online, provisions for potassium nitrite (INS 249) / nitrites",
+    publisher: "Codex Alimentarius Commission",
+    number: "CXS 192-1995",
+    edition: "undated",
+};
+
+pub(crate) static DK_CONSULT_2025: Source = Source {
+    key: "dk-consult-2025",
+    title: "Nye EU-grænseværdier for nitrit i kødprodukter",
+    publisher: "A Danish food-law consultancy",
+    number: "",
+    edition: "2025",
+};
+
+pub(crate) static EU_1333_2008_CONS_20260818: Source = Source {
+    key: "eu-1333-2008-cons-20260818",
+    title: "Regulation (EC) No 1333/2008 on food additives, consolidated text, without legal effect of its own",
+    publisher: "European Union, EUR-Lex",
+    number: "CELEX 02008R1333-20260818",
+    edition: "18 August 2026",
+};
+
+pub(crate) static FSANZ_S15: Source = Source {
+    key: "fsanz-s15",
+    title: "Australia New Zealand Food Standards Code, Schedule 15 Substances that may be used as food additives",
+    publisher: "Food Standards Australia New Zealand",
+    number: "Schedule 15, S15-5 table, items 8.2, 8.3",
+    edition: "",
+};
+
+pub(crate) static JP_USE_STANDARDS: Source = Source {
+    key: "jp-use-standards",
+    title: "Standards for Use, according to Use Categories (English translation)",
+    publisher: "Japan, Ministry of Health, Labour and Welfare / food additives association",
+    number: "",
+    edition: "about 2008 to 2012; editions of 2018 and 2020 exist",
+};
+
+pub(crate) static MEMORY_CURING: Source = Source {
+    key: "memory-curing",
+    title: "Figures of curing law remembered and not found",
+    publisher: "no publisher",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static UKSI_2007_1778: Source = Source {
+    key: "uksi-2007-1778",
+    title: "The Miscellaneous Food Additives and the Sweeteners in Food (Amendment) (England) Regulations 2007, Schedule 1",
+    publisher: "UK Statutory Instruments",
+    number: "S.I. 2007/1778 (original as made)",
+    edition: "2007",
+};

@@ -54,6 +54,8 @@ kinds! { Agent:
     NitriteSalts = "nitrite";
     /// Sodium or potassium nitrate as weighed.
     NitrateSalts = "nitrate";
+    /// Nitrite and nitrate salts together, as weighed.
+    CuringSalts = "nitrite and nitrate";
     /// Sodium ascorbate or sodium erythorbate, anhydrous.
     Ascorbate = "ascorbate or erythorbate";
 }
@@ -65,6 +67,9 @@ kinds! { Basis:
     OnGreenWeight = "ingoing, on green weight";
     /// On the weight of meat and pickle together, once they are one system.
     OnMeatAndPickle = "on meat and pickle together";
+    /// Ingoing, on the weight of the whole product when the cure is added: meat, water,
+    /// salt, spices and all.
+    OnProductAsMade = "ingoing, on the product as made";
     /// Ingoing, on the weight of the finished product.
     OnFinishedWeight = "ingoing, on finished weight";
     /// What an analysis finds in the finished product.

@@ -1,7 +1,7 @@
 use uom::si::f64::Mass;
 
 use super::CureError;
-use super::agent::{Agent, Ascorbate, InPremix, NitriteSalts, OnGreenWeight};
+use super::agent::{Agent, Ascorbate, Basis, InPremix, NitriteSalts, OnGreenWeight};
 use super::level::Level;
 use super::limit::{BaconFormula, BaconLimit, IngoingLimit, Method};
 use super::method::{
@@ -20,9 +20,9 @@ use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict}
 use crate::range::Range;
 use crate::units::kilograms;
 
-const INGOING_NITRITE: Rule =
+pub(super) const INGOING_NITRITE: Rule =
     Rule::new("cure/ingoing-nitrite", "nitrite that goes into the meat", Force::Safety);
-const INGOING_NITRATE: Rule =
+pub(super) const INGOING_NITRATE: Rule =
     Rule::new("cure/ingoing-nitrate", "nitrate that goes into the meat", Force::Safety);
 const LEAST_NITRITE: Rule =
     Rule::new("cure/least-nitrite", "enough nitrite to be worth its name", Force::Advice);
@@ -34,13 +34,14 @@ const ANSWERED: Rule =
     Rule::new("cure/authority", "an authority that limits this cure", Force::Safety);
 
 /// The rules of this room.
-pub const RULES: [Rule; 7] = [
+pub const RULES: [Rule; 8] = [
     INGOING_NITRITE,
     INGOING_NITRATE,
     LEAST_NITRITE,
     BACON_NITRITE,
     BACON_NITRATE,
     BACON_ASCORBATE,
+    super::product::RESIDUE,
     ANSWERED,
 ];
 
@@ -64,7 +65,7 @@ const GREEN: Missing = Missing::new(
     "the green weight: no ingredient is meat with a weight",
     "write the meat as an ingredient of kind \"meat\" with its weight",
 );
-const NO_ROW: Missing = Missing::new(
+pub(super) const NO_ROW: Missing = Missing::new(
     "a limit of this authority for this cure on the day of the recipe",
     "hold the recipe against another authority, or change its date",
 );
@@ -135,6 +136,11 @@ pub struct Pickle {
 pub struct Batch<'a> {
     /// Whether it becomes bacon, which has rules of its own.
     pub bacon: bool,
+    /// Which products of the tables it is, for authorities whose limits go by product:
+    /// keys such as `eu/heat-treated`.
+    pub cured_as: &'a [&'static str],
+    /// The weight of all ingredients together, or `None` where it cannot be told.
+    pub product: Option<Range<Mass>>,
     /// The method, or `None` where the recipe does not say.
     pub method: Option<Method>,
     /// The green weight, or `None` where it cannot be told.
@@ -154,20 +160,20 @@ pub struct Batch<'a> {
 }
 
 /// A level by the masses as written, and between what they may be.
-type NominalAndRange<A> = (Level<A, OnGreenWeight>, Range<Level<A, OnGreenWeight>>);
+pub(super) type NominalAndRange<A, B> = (Level<A, B>, Range<Level<A, B>>);
 
 /// A level that is known, perhaps only from below.
-struct Known<A> {
-    nominal: Level<A, OnGreenWeight>,
-    range: Range<Level<A, OnGreenWeight>>,
-    missing: Option<Missing>,
+pub(super) struct Known<A, B> {
+    pub(super) nominal: Level<A, B>,
+    pub(super) range: Range<Level<A, B>>,
+    pub(super) missing: Option<Missing>,
     /// Whether every mass in it was weighed on a scale whose division is known.
-    scaled: bool,
-    place: Place,
+    pub(super) scaled: bool,
+    pub(super) place: Place,
 }
 
-impl<A: Agent> Known<A> {
-    fn zero(place: Place) -> Self {
+impl<A: Agent, B: Basis> Known<A, B> {
+    pub(super) fn zero(place: Place) -> Self {
         let zero = Level::of(0.0);
         Self {
             nominal: zero,
@@ -178,13 +184,13 @@ impl<A: Agent> Known<A> {
         }
     }
 
-    fn is_zero(&self) -> bool {
+    pub(super) fn is_zero(&self) -> bool {
         self.range.high().mg_per_kg() <= 0.0
     }
 
     /// A finding of this level held against a limit. What is missing leaves the level
     /// open upwards; a scale that is not stated leaves even a met limit unproven.
-    fn against(&self, rule: &'static Rule, limit: Limit<Level<A, OnGreenWeight>>) -> Finding {
+    pub(super) fn against(&self, rule: &'static Rule, limit: Limit<Level<A, B>>) -> Finding {
         let range = match self.missing {
             None => self.range,
             Some(_) => Range::ordered(self.range.low(), Level::of(f64::INFINITY)),
@@ -227,7 +233,7 @@ impl Batch<'_> {
         &self,
         premix: Weighed,
         strength: Level<A, InPremix>,
-    ) -> Option<NominalAndRange<A>> {
+    ) -> Option<NominalAndRange<A, OnGreenWeight>> {
         let weighed = premix.range().ok()?;
         let shown = PremixMass::new(premix.mass).ok()?;
         let strengths = Range::ordered(strength, strength);
@@ -263,8 +269,20 @@ impl Batch<'_> {
         }
     }
 
-    /// The level of one agent over all ingredients.
-    fn total<A: Agent>(&self, strength_of: impl Fn(&Premix) -> Level<A, InPremix>) -> Known<A> {
+    /// The level of one agent on green weight, over all ingredients.
+    fn total<A: Agent>(
+        &self,
+        strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+    ) -> Known<A, OnGreenWeight> {
+        self.total_by(strength_of, |mass, strength| self.level_of(mass, strength))
+    }
+
+    /// The level of one agent over all ingredients, each reckoned by `level_of`.
+    pub(super) fn total_by<A: Agent, B: Basis>(
+        &self,
+        strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+        level_of: impl Fn(Weighed, Level<A, InPremix>) -> Option<NominalAndRange<A, B>>,
+    ) -> Known<A, B> {
         let mut known = Known::zero(self.place);
         for cure in self.cures {
             let (Some(mass), Some(strength)) = (cure.mass, cure.strength) else {
@@ -276,7 +294,7 @@ impl Batch<'_> {
             if strength.mg_per_kg() <= 0.0 {
                 continue;
             }
-            let sum = self.level_of(mass, strength).and_then(|(nominal, range)| {
+            let sum = level_of(mass, strength).and_then(|(nominal, range)| {
                 Some((known.nominal + nominal, known.range.plus(range).ok()?))
             });
             let Some((nominal, range)) = sum else {
@@ -294,7 +312,7 @@ impl Batch<'_> {
     }
 
     /// The only ingredient that brings the agent: its scale and its strength.
-    fn only_source<A: Agent>(
+    pub(super) fn only_source<A: Agent>(
         &self,
         strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
     ) -> Option<(Option<Mass>, Level<A, InPremix>)> {
@@ -311,7 +329,7 @@ impl Batch<'_> {
     fn mend_ceiling<A: Agent>(
         &self,
         ceiling: Level<A, OnGreenWeight>,
-        known: &Known<A>,
+        known: &Known<A, OnGreenWeight>,
         strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
     ) -> Option<Mend> {
         if ceiling.mg_per_kg() <= 0.0 {
@@ -399,7 +417,10 @@ fn middle_green(green: Range<GreenWeight>) -> Option<GreenWeight> {
 
 /// One of two reckonings, and it is not known which: the larger stands as nominal, and
 /// the range holds both.
-fn either<A: Agent>(a: NominalAndRange<A>, b: NominalAndRange<A>) -> NominalAndRange<A> {
+fn either<A: Agent>(
+    a: NominalAndRange<A, OnGreenWeight>,
+    b: NominalAndRange<A, OnGreenWeight>,
+) -> NominalAndRange<A, OnGreenWeight> {
     let lower = |a, b| if a < b { a } else { b };
     let higher = |a, b| if a > b { a } else { b };
     let range = Range::ordered(lower(a.1.low(), b.1.low()), higher(a.1.high(), b.1.high()));
@@ -417,6 +438,10 @@ pub fn check(
     report: &mut impl FnMut(Finding),
 ) {
     if batch.cures.is_empty() || !answers(authority) {
+        return;
+    }
+    if authority != Authority::UsFsis {
+        super::product::check(batch, authority, day, report);
         return;
     }
     if let Some(missing) = batch.unknowable() {
@@ -457,7 +482,7 @@ pub fn check(
 /// Whether an authority has rules about curing.
 #[must_use]
 pub fn answers(authority: Authority) -> bool {
-    US_INGOING_NITRITE.iter().any(|row| row.value.authority == authority)
+    authority == Authority::UsFsis || super::product::answers(authority)
 }
 
 /// The finding when none of the authorities of a recipe limits its cure.
@@ -486,7 +511,7 @@ fn ceiling<A: Agent>(
     batch: &Batch<'_>,
     rule: &'static Rule,
     limit: Limit<Level<A, OnGreenWeight>>,
-    known: &Known<A>,
+    known: &Known<A, OnGreenWeight>,
     strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
 ) -> Finding {
     let finding = known.against(rule, limit);
@@ -500,7 +525,7 @@ fn ceiling<A: Agent>(
 }
 
 /// The policy of a least level in products that must be kept cold: advice.
-fn least(nitrite: &Known<NitriteSalts>, report: &mut impl FnMut(Finding)) {
+fn least(nitrite: &Known<NitriteSalts, OnGreenWeight>, report: &mut impl FnMut(Finding)) {
     if nitrite.missing.is_some() || nitrite.is_zero() {
         return;
     }
@@ -602,7 +627,7 @@ fn bacon<A: Agent>(
 
 /// Which of the three pumped formulas a level aims at.
 fn pumped_formula<A: Agent>(
-    nitrite: &Known<A>,
+    nitrite: &Known<A, OnGreenWeight>,
     table: &'static [Cited<BaconLimit<A>>],
 ) -> BaconFormula {
     let aims = |row: &&Cited<BaconLimit<A>>| match row.value.limit {
@@ -624,7 +649,7 @@ fn on_target<A: Agent>(
     rule: &'static Rule,
     target: Level<A, OnGreenWeight>,
     accepted: Option<Limit<Level<A, OnGreenWeight>>>,
-    known: &Known<A>,
+    known: &Known<A, OnGreenWeight>,
 ) -> Finding {
     let finding = known.against(rule, Limit::Exactly(target));
     if known.missing.is_some() {

@@ -87,3 +87,83 @@ pub struct BaconLimit<A: Agent> {
     /// Whether a lactic culture is prescribed with it.
     pub lactic_culture: bool,
 }
+
+/// Which agents a row of a named product is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum Agents {
+    /// Nitrites.
+    Nitrite,
+    /// Nitrates.
+    Nitrate,
+    /// Both together.
+    Both,
+}
+
+/// As what a row counts its agents.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum CountedAs {
+    /// As the nitrite ion.
+    NitriteIon,
+    /// As the nitrate ion.
+    NitrateIon,
+    /// As sodium nitrite.
+    SodiumNitrite,
+    /// As sodium nitrate.
+    SodiumNitrate,
+    /// As the salt itself, sodium or potassium, by weight.
+    SaltsAsWeighed,
+    /// Nitrate and nitrite together, as sodium nitrite.
+    NitrateAndNitriteAsSodiumNitrite,
+    /// The row does not say.
+    NotStated,
+}
+
+/// When and over what a row of a named product is measured.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum MeasuredOn {
+    /// Ingoing, before smoking, cooking or fermenting.
+    Ingoing,
+    /// Ingoing, on the whole product when the cure is added.
+    IngoingOnProduct,
+    /// In the cheese milk.
+    CheeseMilk,
+    /// The residue at the end of the process.
+    ResidualAtEndOfProcess,
+    /// The residue through the whole shelf life.
+    ResidualThroughShelfLife,
+    /// The residue.
+    Residual,
+    /// What is present in the food.
+    PresentInTheFood,
+    /// The row does not say.
+    NotStated,
+}
+
+/// A row that limits nitrite or nitrate in a named product.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct ProductLimit {
+    /// Whose limit it is.
+    pub authority: Authority,
+    /// The key of the product, which several rows may share.
+    pub product_key: &'static str,
+    /// The product, as the document names it.
+    pub product: &'static str,
+    /// What it is about.
+    pub agents: Agents,
+    /// As what it is counted.
+    pub counted_as: CountedAs,
+    /// When and over what it is measured.
+    pub measured_on: MeasuredOn,
+    /// The limit in mg/kg.
+    pub limit: Limit<f64>,
+    /// A ceiling of the residue that holds besides, mg/kg.
+    pub residual_cap: Option<f64>,
+    /// A residue above which the cause is to be looked for, mg/kg. Not a limit.
+    pub investigate_above: Option<f64>,
+    /// Whether a later document replaced it.
+    pub superseded: bool,
+}

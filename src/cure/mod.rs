@@ -34,25 +34,30 @@ mod table;
 use crate::range::{OutOfRange, RangeError};
 
 pub use agent::{
-    Agent, Ascorbate, Basis, InPremix, NitrateIon, NitrateSalts, NitriteIon, NitriteSalts,
-    OnFinishedWeight, OnGreenWeight, OnMeatAndPickle, PotassiumNitrate, PotassiumNitrite, Residual,
-    SodiumNitrate, SodiumNitrite, Substance,
+    Agent, Ascorbate, Basis, CuringSalts, InPremix, NitrateIon, NitrateSalts, NitriteIon,
+    NitriteSalts, OnFinishedWeight, OnGreenWeight, OnMeatAndPickle, OnProductAsMade,
+    PotassiumNitrate, PotassiumNitrite, Residual, SodiumNitrate, SodiumNitrite, Substance,
 };
 pub use check::{Batch, Cure, Pickle, RULES, Weighed, answers, check, unanswered};
 pub use level::Level;
-pub use limit::{BaconFormula, BaconLimit, IngoingLimit, Method};
+pub use limit::{
+    Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit,
+};
 pub use method::{
     GreenWeight, PickleWeight, PremixMass, Pump, equilibrated, equilibrated_between, immersed,
     ingoing, ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix,
     largest_reading, premix_window, pumped, pumped_between, smallest_premix,
 };
 pub use premix::Premix;
+pub use product::{product_keys, product_rows};
 pub use table::{
-    US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SODIUM, US_BACON_TOLERANCE, US_INGOING_NITRATE,
+    AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN, US_BACON_NITRATE,
+    US_BACON_POTASSIUM, US_BACON_SODIUM, US_BACON_TOLERANCE, US_INGOING_NITRATE,
     US_INGOING_NITRITE, US_MINIMUM,
 };
 
 mod premix;
+mod product;
 
 /// Why a question about a cure has no answer.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]

@@ -100,6 +100,18 @@ impl Premix {
         self.potassium_nitrite
     }
 
+    /// Sodium nitrate.
+    #[must_use]
+    pub const fn sodium_nitrate(&self) -> Level<SodiumNitrate, InPremix> {
+        self.sodium_nitrate
+    }
+
+    /// Potassium nitrate.
+    #[must_use]
+    pub const fn potassium_nitrate(&self) -> Level<PotassiumNitrate, InPremix> {
+        self.potassium_nitrate
+    }
+
     /// Both nitrites, as weighed.
     #[must_use]
     pub fn nitrite(&self) -> Level<NitriteSalts, InPremix> {

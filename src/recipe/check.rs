@@ -68,6 +68,8 @@ impl Recipe<'_> {
         let cure = component.cure;
         let batch = Batch {
             bacon: component.food == Food::Bacon,
+            cured_as: &component.cured_as,
+            product: self.sum(component, |i| !i.in_pickle),
             method: cure.and_then(|cure| cure.method),
             green: self
                 .sum(component, |i| i.kind == Kind::Meat)

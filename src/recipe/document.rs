@@ -51,6 +51,8 @@ pub struct Component<'a> {
     pub ingredients: Vec<Ingredient<'a>>,
     /// How it is cured.
     pub cure: Option<CurePlan>,
+    /// Which products of the curing tables it is.
+    pub cured_as: Vec<&'static str>,
     /// What is done, in order.
     pub steps: Vec<Step>,
     /// Recorded inside temperatures, in order of time.

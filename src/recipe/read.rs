@@ -7,7 +7,7 @@ use super::document::{
 use super::keys::{Fault, Faults, Keys, Unreadable, fault, nearest, one_of};
 use crate::authority::Authority;
 use crate::cite::Date;
-use crate::cure::{Level, Method, Premix};
+use crate::cure::{Level, Method, Premix, product_keys};
 use crate::finding::Place;
 use crate::food::Food;
 use crate::range::{Bounds, OutOfRange, bounds};
@@ -27,7 +27,8 @@ bounds! {
 const RECIPE: &[&str] =
     &["title", "held_to", "date", "measures", "instruments", "component", "about"];
 const INSTRUMENTS: &[&str] = &["scale", "thermometer"];
-const COMPONENT: &[&str] = &["name", "food", "raw", "ingredient", "cure", "step", "record"];
+const COMPONENT: &[&str] =
+    &["name", "food", "raw", "cured_as", "ingredient", "cure", "step", "record"];
 const INGREDIENT: &[&str] =
     &["name", "kind", "amount", "scale", "from", "strength", "fat", "part", "liquid"];
 const STRENGTH: &[&str] =
@@ -199,11 +200,35 @@ fn component<'i>(
         food: food.unwrap_or(Food::Sauce),
         raw: keys.yes("raw", faults).unwrap_or(false),
         ingredients: ingredients.iter().map(|keys| ingredient(keys, measures, faults)).collect(),
+        cured_as: cured_as(keys, faults),
         cure: keys.table("cure", CURE, faults).map(|keys| cure(&keys, faults)),
         steps: steps.iter().filter_map(|keys| step(keys, date, faults)).collect(),
         record: self::record(&record, faults),
         place: keys.place,
     }
+}
+
+fn cured_as(keys: &Keys<'_, '_>, faults: &mut Faults) -> Vec<&'static str> {
+    let mut products = Vec::new();
+    for value in keys.items("cured_as", faults) {
+        let Some(text) = keys.text_of(value, "cured_as", faults) else { continue };
+        match product_keys().find(|&key| key == text.text) {
+            Some(key) => products.push(key),
+            None => {
+                let near =
+                    if text.text.len() > 64 { None } else { nearest(text.text, product_keys()) };
+                faults.push(Fault {
+                    message: "`cured_as` names a product of a curing table, and there is none of this name".to_owned(),
+                    help: Some(match near {
+                        Some(near) => format!("did you mean `{near}`?"),
+                        None => "references/README.md lists the tables".to_owned(),
+                    }),
+                    place: text.place,
+                });
+            }
+        }
+    }
+    products
 }
 
 fn ingredient<'i>(

@@ -10,7 +10,7 @@ fn camel(key: &str) -> String {
 }
 
 fn constant(key: &str) -> String {
-    key.to_uppercase().replace(['-', '/', '@'], "_")
+    key.to_uppercase().replace(['-', '/', '@', '.'], "_")
 }
 
 fn number(value: f64) -> String {
@@ -60,7 +60,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
     }
     let uses = match room {
         "cure" => {
-            "use super::agent::*;\nuse super::level::Level;\nuse super::limit::{BaconFormula, BaconLimit, IngoingLimit, Method};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\n"
+            "use super::agent::*;\nuse super::level::Level;\nuse super::limit::{Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\n"
         }
         "cook" => {
             "use super::{Dwell, Endpoint};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"
@@ -153,7 +153,27 @@ fn statics(table: &Table) -> String {
     let name = constant(table.path.split('/').nth(1).unwrap());
     match table.shape.as_str() {
         // Read by people and by other programs; no code of this crate uses them.
-        "unit" | "premix-strength" => String::new(),
+        "unit" | "premix-strength" | "words" | "rounded-pair" => String::new(),
+        "curing-limit" if table.authority.as_deref() == Some("none") => String::new(),
+        "curing-limit" => array(table, &table.title, &name, "ProductLimit", rows, |row| {
+            let counted_as = match row.words("counted_as") {
+                "nitrate-and-nitrite-as-sodium-nitrite" => "NitrateAndNitriteAsSodiumNitrite".to_owned(),
+                other => camel(other),
+            };
+            let figure = number(row.number("mg_per_kg"));
+            let limit = camel(row.words("operator"));
+            format!(
+                "ProductLimit {{ authority: {}, product_key: {:?}, product: {:?}, agents: Agents::{}, counted_as: CountedAs::{counted_as}, measured_on: MeasuredOn::{}, limit: Limit::{limit}({figure}), residual_cap: {}, investigate_above: {}, superseded: {} }}",
+                authority(table, row),
+                row.words("product_key"),
+                row.words("product"),
+                camel(row.words("substance")),
+                camel(row.words("basis")),
+                option(row.maybe_number("residual_cap_mg_per_kg").map(number)),
+                option(row.maybe_number("investigate_above_mg_per_kg").map(number)),
+                row.has("superseded"),
+            )
+        }),
         "ingoing-limit" => ["nitrite-salts", "nitrate-salts"]
             .into_iter()
             .map(|agent| {

@@ -210,7 +210,7 @@ impl<A: Agent, B: Basis> Known<A, B> {
 
 impl Batch<'_> {
     /// Why no level can be worked out at all, if that is so.
-    fn unknowable(&self) -> Option<Missing> {
+    pub(super) fn unknowable(&self) -> Option<Missing> {
         match self.method {
             None => Some(METHOD),
             Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
@@ -352,7 +352,7 @@ impl Batch<'_> {
 impl Batch<'_> {
     /// The most of an ingredient of this strength under a ceiling, all inputs at their
     /// worst.
-    fn most<A: Agent>(
+    pub(super) fn most<A: Agent>(
         &self,
         ceiling: Level<A, OnGreenWeight>,
         strength: Level<A, InPremix>,
@@ -494,7 +494,7 @@ pub fn unanswered(place: Place) -> Finding {
     ))
 }
 
-fn row<A: Agent>(
+pub(super) fn row<A: Agent>(
     table: &'static [Cited<IngoingLimit<A>>],
     authority: Authority,
     method: Option<Method>,

@@ -25,6 +25,7 @@
 
 mod agent;
 mod check;
+mod dose;
 mod level;
 mod limit;
 mod method;
@@ -39,6 +40,7 @@ pub use agent::{
     PotassiumNitrate, PotassiumNitrite, Residual, SodiumNitrate, SodiumNitrite, Substance,
 };
 pub use check::{Batch, Cure, Pickle, RULES, Weighed, answers, check, unanswered};
+pub use dose::{Dose, NoDose, dose};
 pub use level::Level;
 pub use limit::{
     Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit,

@@ -12,7 +12,7 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
 use crate::range::Range;
-use crate::units::kilograms;
+use crate::units::{Mass, kilograms};
 
 pub(super) const RESIDUE: Rule =
     Rule::new("cure/residue", "what an analysis of the product may find", Force::Safety);
@@ -251,8 +251,7 @@ fn hold<A: Agent>(
     }
 }
 
-/// The most of the only premix under a ceiling. The premix is part of the product it is
-/// divided by: m s / (rest + m) = ceiling, so m = ceiling × rest / (s − ceiling).
+/// The most of the only premix under a ceiling.
 fn mend<A: Agent>(
     batch: &Batch<'_>,
     limit: Limit<f64>,
@@ -263,15 +262,41 @@ fn mend<A: Agent>(
     let (scale, strength) = batch.only_source(strength_of)?;
     let premixes = batch.cures.iter().filter_map(|cure| cure.mass);
     let premixes: f64 = premixes.map(|weighed| weighed.mass.value).sum();
-    let rest = (product.low().mass().value - premixes).max(0.0);
-    let over = strength.mg_per_kg() - ceiling;
-    let most = PremixMass::new(kilograms(ceiling * rest / over)).ok()?;
-    if over <= 0.0 {
-        return None;
-    }
+    let rest = kilograms((product.low().mass().value - premixes).max(0.0));
+    let most = largest_in_product(ceiling, strength.mg_per_kg(), rest)?;
     match (largest_reading(most, scale), scale) {
         (Some(reading), _) => Some(Mend::UseAtMost(reading)),
         (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),
         (None, None) => None,
+    }
+}
+
+/// The most of a premix under a ceiling, added to the `rest` of a product. The premix is
+/// part of what it is divided by: m s / (rest + m) = ceiling, so
+/// m = ceiling × rest / (s − ceiling). `None` for a premix no stronger than the ceiling.
+pub(super) fn largest_in_product(ceiling: f64, strength: f64, rest: Mass) -> Option<PremixMass> {
+    let over = strength - ceiling;
+    if over <= 0.0 {
+        return None;
+    }
+    // A few units in the last place below, for the roundings on the way.
+    let most = ceiling * rest.value / over * (1.0 - 4.0 * f64::EPSILON);
+    PremixMass::new(kilograms(most)).ok()
+}
+
+impl ProductLimit {
+    /// The strength of a premix counted as this row counts it, mg/kg; `None` where the row
+    /// does not say or is about something else.
+    pub(super) fn strength_in(&self, premix: &Premix) -> Option<f64> {
+        Some(match (self.counted_as, self.agents) {
+            (CountedAs::NitriteIon, _) => nitrite_ion(premix).mg_per_kg(),
+            (CountedAs::NitrateIon, _) => nitrate_ion(premix).mg_per_kg(),
+            (CountedAs::SodiumNitrite, _) => sodium_nitrite(premix).mg_per_kg(),
+            (CountedAs::SodiumNitrate, _) => sodium_nitrate(premix).mg_per_kg(),
+            (CountedAs::SaltsAsWeighed, Agents::Nitrite) => premix.nitrite().mg_per_kg(),
+            (CountedAs::SaltsAsWeighed, Agents::Nitrate) => premix.nitrate().mg_per_kg(),
+            (CountedAs::SaltsAsWeighed, Agents::Both) => curing_salts(premix).mg_per_kg(),
+            _ => return None,
+        })
     }
 }

@@ -32,6 +32,46 @@ enum Verb {
         #[arg(long, value_enum, default_value = "text")]
         format: Format,
     },
+    /// How much of this curing premix for this much meat, under this authority.
+    Dose(Box<Dosing>),
+}
+
+#[derive(clap::Args)]
+struct Dosing {
+    /// Whose limits: us-fsis, european-union, great-britain, denmark, canada.
+    #[arg(long, value_name = "AUTHORITY")]
+    held_to: String,
+    /// The green weight, as "7 lb".
+    #[arg(long)]
+    meat: String,
+    /// Strength of the premix in sodium nitrite, from the label, as "6.25 %".
+    #[arg(long, value_name = "PERCENT")]
+    sodium_nitrite: String,
+    /// The smallest step of the scale, as "0.1 g".
+    #[arg(long)]
+    scale: String,
+    /// ground, dry-rub, pumped or immersion (for us-fsis).
+    #[arg(long)]
+    method: Option<String>,
+    /// Weight of the whole pickle (pumped, immersion).
+    #[arg(long)]
+    pickle: Option<String>,
+    /// Pickle pumped in or picked up, of green weight, as "10 %".
+    #[arg(long)]
+    taken_up: Option<String>,
+    /// An immersion that lasts until meat and pickle are at equilibrium.
+    #[arg(long)]
+    equilibrium: bool,
+    /// Which product of the authority's table, as "eu/heat-treated".
+    #[arg(long)]
+    cured_as: Option<String>,
+    /// Weight of all other ingredients than the meat and the premix, as "1.2 kg" (for
+    /// authorities that divide by the whole product).
+    #[arg(long, default_value = "0 g")]
+    other: String,
+    /// The day whose limits count, as "2026-01-31".
+    #[arg(long)]
+    date: Option<String>,
 }
 
 #[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
@@ -42,6 +82,8 @@ enum Format {
     Json,
 }
 
+mod dose;
+
 /// A document as it was found, or why it was not.
 struct Document {
     path: PathBuf,
@@ -49,8 +91,23 @@ struct Document {
 }
 
 fn main() -> ExitCode {
-    let Verb::Check { paths, format } = Arguments::parse().verb;
-    let documents: Vec<_> = documents(&paths);
+    match Arguments::parse().verb {
+        Verb::Check { paths, format } => check_all(&paths, format),
+        Verb::Dose(dosing) => match dosing.answer() {
+            Ok(answer) => {
+                print!("{answer}");
+                ExitCode::SUCCESS
+            }
+            Err(message) => {
+                eprintln!("{message}");
+                ExitCode::from(2)
+            }
+        },
+    }
+}
+
+fn check_all(paths: &[PathBuf], format: Format) -> ExitCode {
+    let documents: Vec<_> = documents(paths);
     let (mut checkups, mut unread) = (Vec::new(), Vec::new());
     for document in &documents {
         match check(document) {

@@ -339,6 +339,22 @@ pub struct Place {
     pub end: usize,
 }
 
+/// A value and where it stands in the document.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Placed<T> {
+    /// The value.
+    pub value: T,
+    /// Where it stands.
+    pub place: Place,
+}
+
+impl<T> From<T> for Placed<T> {
+    /// A value that stands in no document.
+    fn from(value: T) -> Self {
+        Self { value, place: Place::default() }
+    }
+}
+
 /// A verdict and what it rests on.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]

@@ -132,17 +132,22 @@ impl Recipe<'_> {
         }
         let heats = || component.steps.iter().filter(|step| step.kind.heats());
         let ends: Vec<&Step> = heats().filter(|step| step.to.is_some()).collect();
-        let hottest = ends.into_iter().max_by(|a, b| compare(a.to, b.to));
+        let to = |step: &Step| step.to.map(|to| to.value);
+        let hottest = ends.into_iter().max_by(|a, b| compare(to(a), to(b)));
         let last = heats().next_back();
         let rests = component.steps.iter().filter(|step| step.kind == StepKind::Rest);
         let plan = Plan {
             food: component.food,
             animals: component.animals(),
-            inside: lower(hottest.and_then(|step| step.to), highest(component)),
+            inside: lower(hottest.and_then(to), highest(component)),
             thermometer: self.instruments.thermometer,
-            held: hottest.and_then(|step| step.hold),
-            rested: rests.filter_map(|step| step.time).next(),
-            place: hottest.or(last).map_or(component.place, |step| step.place),
+            held: hottest.and_then(|step| step.hold).map(|hold| hold.value),
+            rested: rests.filter_map(|step| step.time).map(|time| time.value).next(),
+            place: hottest
+                .and_then(|step| step.to)
+                .map(|to| to.place)
+                .or(last.map(|step| step.place))
+                .unwrap_or(component.place),
         };
         let mut answered = false;
         for &authority in &self.held_to {
@@ -166,10 +171,10 @@ impl Recipe<'_> {
             let smoke = ColdSmoke {
                 food: component.food,
                 cooked_later: later || component.raw,
-                at: step.at,
+                at: step.at.map(|at| at.value),
                 thermometer: self.instruments.thermometer,
-                time: step.time,
-                place: step.place,
+                time: step.time.map(|time| time.value),
+                place: step.at.map_or(step.place, |at| at.place),
             };
             if component.food.is_meat() {
                 smoke::meat_never_cooked(&smoke).into_iter().for_each(&mut *report);

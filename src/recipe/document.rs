@@ -6,7 +6,7 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::cook::Animals;
 use crate::cure::{Method, Premix};
-use crate::finding::Place;
+use crate::finding::{Place, Placed};
 use crate::food::Food;
 use crate::range::Range;
 use crate::store::Storage;
@@ -278,13 +278,13 @@ pub struct Step {
     /// What is done.
     pub kind: StepKind,
     /// The temperature around the food.
-    pub at: Option<Reading>,
+    pub at: Option<Placed<Reading>>,
     /// For how long.
-    pub time: Option<Range<Time>>,
+    pub time: Option<Placed<Range<Time>>>,
     /// The inside temperature it ends at.
-    pub to: Option<Reading>,
+    pub to: Option<Placed<Reading>>,
     /// How long the inside stays at that temperature.
-    pub hold: Option<Range<Time>>,
+    pub hold: Option<Placed<Range<Time>>>,
     /// The relative humidity around the food, in percent.
     pub humidity: Option<f64>,
     /// The row of the storage chart it is like.

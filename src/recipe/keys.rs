@@ -5,7 +5,7 @@ use std::ops::Range as Span;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use crate::finding::Place;
+use crate::finding::{Place, Placed};
 use crate::range::OutOfRange;
 use crate::units::ReadError;
 
@@ -229,6 +229,18 @@ impl<'d, 'i> Keys<'d, 'i> {
                 None
             }
         }
+    }
+
+    /// A quantity with its place.
+    pub(super) fn placed<T>(
+        &self,
+        key: &str,
+        read: impl Fn(&str) -> Result<T, ReadError>,
+        faults: &mut Faults,
+    ) -> Option<Placed<T>> {
+        let value = self.quantity(key, read, faults)?;
+        let place = self.value(key).map_or(self.place, |value| value.span().into());
+        Some(Placed { value, place })
     }
 
     /// A quantity that must also lie in bounds.

@@ -354,10 +354,10 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
     });
     let step = Step {
         kind: kind?,
-        at: keys.quantity("at", read_temperature, faults),
-        time: keys.quantity("for", read_duration, faults),
-        to: keys.quantity("to", read_temperature, faults),
-        hold: keys.quantity("hold", read_duration, faults),
+        at: keys.placed("at", read_temperature, faults),
+        time: keys.placed("for", read_duration, faults),
+        to: keys.placed("to", read_temperature, faults),
+        hold: keys.placed("hold", read_duration, faults),
         humidity: keys.quantity("humidity", read_concentration, faults).map(|ppm| ppm / 1e4),
         like,
         vacuum: keys.yes("vacuum", faults).unwrap_or(false),

@@ -4,7 +4,7 @@ use super::Storage;
 use super::table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
 
@@ -50,9 +50,9 @@ pub struct Keeping {
     /// The row of the chart it is like, found with [`chart_row`].
     pub like: Option<&'static Cited<Storage>>,
     /// How cold.
-    pub at: Option<Reading>,
+    pub at: Option<Placed<Reading>>,
     /// For how long.
-    pub time: Option<Range<Time>>,
+    pub time: Option<Placed<Range<Time>>>,
     /// Where it stands in the document.
     pub place: Place,
 }
@@ -121,14 +121,12 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
         );
         return;
     };
+    let (at, place) = (at.value, at.place);
     let ceiling = row.value.on(at.scale());
     let limit = Limit::AtMost(ceiling);
     let known = Range::ordered(at, at);
-    let finding = Finding::new(rule, limit.judge(&known))
-        .found(&known)
-        .limit(limit)
-        .row(&row.row)
-        .at(keeping.place);
+    let finding =
+        Finding::new(rule, limit.judge(&known)).found(&known).limit(limit).row(&row.row).at(place);
     report(if finding.verdict == Verdict::Meets {
         finding
     } else {
@@ -147,6 +145,8 @@ fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
         report(finding(Verdict::Unproven).missing(HOW_LONG));
         return;
     };
+    let finding = |verdict| finding(verdict).at(time.place);
+    let time = time.value;
     let Some(chart) = like.value.refrigerate.time() else {
         report(finding(Verdict::Unproven).found(&time).missing(WORDS));
         return;
@@ -171,8 +171,9 @@ fn freezer_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     let (Some(like), Some(time)) = (keeping.like, keeping.time) else {
         return;
     };
-    let finding =
-        Finding::new(&FREEZER_TIME, Verdict::Meets).found(&time).row(&like.row).at(keeping.place);
+    let place = time.place;
+    let time = time.value;
+    let finding = Finding::new(&FREEZER_TIME, Verdict::Meets).found(&time).row(&like.row).at(place);
     let Some(chart) = like.value.freeze.time() else {
         report(Finding { past_advice: true, ..finding }
             .note("The chart has words in place of a time. They are about quality, unless the food was never frozen in time."));

@@ -81,6 +81,19 @@ impl Food {
         Self::ALL.into_iter().find(|food| food.key() == key)
     }
 
+    /// Whether it is meat that is cooked here for the first time, so that which animal it
+    /// is from decides.
+    #[must_use]
+    pub const fn is_raw_meat(self) -> bool {
+        matches!(self, Self::GroundMeat | Self::WholeMeat | Self::Bacon | Self::RawHam)
+    }
+
+    /// Whether it is ground or chopped.
+    #[must_use]
+    pub const fn is_ground(self) -> bool {
+        matches!(self, Self::GroundMeat | Self::GroundPoultry)
+    }
+
     /// Whether it is the flesh of mammals or birds.
     #[must_use]
     pub const fn is_meat(self) -> bool {

@@ -8,6 +8,7 @@ use greenweight::cure::{
     largest_in_pickle,
 };
 use greenweight::finding::{Finding, Mend, Place, Verdict};
+use greenweight::food::Food;
 use greenweight::range::Range;
 use greenweight::units::{grams, kilograms};
 use proptest::prelude::*;
@@ -24,7 +25,8 @@ fn tub(nitrite: f64, pick_up: Option<f64>, equilibrium: Option<bool>, bacon: boo
     let taken_up = pick_up.map(|u| Range::exactly(Pump::new(u).unwrap()).unwrap());
     let weight = Range::exactly(PickleWeight::new(kilograms(10.0)).unwrap()).unwrap();
     let batch = Batch {
-        bacon,
+        food: if bacon { Food::Bacon } else { Food::WholeMeat },
+        scaled: true,
         cured_as: &[],
         product: None,
         method: Some(Method::Immersion),

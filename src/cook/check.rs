@@ -1,13 +1,13 @@
 use uom::si::f64::{TemperatureInterval, Time};
 
-use super::table::{FSIS_MEAT_DWELL, US_CONSUMER};
+use super::table::{FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, US_CONSUMER};
 use super::{Dwell, Endpoint};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Held, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
-use crate::units::{Reading, seconds};
+use crate::units::{Reading, Scale, seconds};
 
 const ENDPOINT: Rule =
     Rule::new("cook/endpoint", "hot enough inside, for long enough", Force::Safety);
@@ -39,11 +39,12 @@ const ANIMAL: Missing = Missing::new(
     "which animal the meat is from",
     "write from = \"pork\" on every ingredient of kind \"meat\"",
 );
-const POULTRY: Missing = Missing::new(
-    "the 7-log times for poultry, which this version does not hold",
-    "take the time from the poultry tables of the guideline, or hold it against us-consumer",
+const NO_ROW: Missing = Missing::new(
+    "a row of this authority that is in force on the day of the recipe",
+    "change the date of the recipe, or hold it against another authority",
 );
 
+const POULTRY_NOTE: &str = "Times at lower temperatures stand in the guideline's poultry tables, which this version does not hold. Counts only with its humidity and come-up time.";
 const DWELL_NOTE: &str = "Counts only with the humidity and the come-up time of the same guideline, which this check does not judge.";
 
 /// Whether a food holds poultry.
@@ -100,7 +101,7 @@ impl Plan {
 pub fn answers(authority: Authority, food: Food) -> bool {
     match authority {
         Authority::UsFsis => food.is_meat() && food != Food::Leftovers,
-        _ => consumer_row(authority, food, None).is_some(),
+        _ => row_for(authority, food, Animals::NoPoultry, None).is_some(),
     }
 }
 
@@ -113,14 +114,27 @@ pub fn unanswered(place: Place) -> Finding {
     ))
 }
 
-fn consumer_row(
+/// The row of an authority for a food. Any poultry in it makes it poultry; bacon is a
+/// whole cut that is cooked like one.
+fn row_for(
     authority: Authority,
     food: Food,
+    animals: Animals,
     day: Option<Date>,
 ) -> Option<&'static Cited<Endpoint>> {
-    // Bacon is a whole cut that is cooked like one.
-    let food = if food == Food::Bacon { Food::WholeMeat } else { food };
-    US_CONSUMER.iter().find(|row| {
+    let food = match (food, animals) {
+        (Food::GroundMeat, Animals::SomePoultry) => Food::GroundPoultry,
+        (food, Animals::SomePoultry) if food.is_meat() => match food {
+            Food::GroundPoultry | Food::Leftovers => food,
+            _ => Food::Poultry,
+        },
+        (Food::Bacon, _) => Food::WholeMeat,
+        (food, _) => food,
+    };
+    let fsis = authority == Authority::UsFsis;
+    let (table, food): (&[Cited<Endpoint>], Food) =
+        if fsis { (&FSIS_POULTRY_SINGLE, Food::Poultry) } else { (&US_CONSUMER, food) };
+    table.iter().find(|row| {
         row.value.authority == authority && row.value.food == food && row.row.in_force.on(day)
     })
 }
@@ -135,14 +149,24 @@ pub fn check(
     if !answers(authority, plan.food) {
         return;
     }
-    let Some(inside) = plan.inside_within() else {
-        report(Finding::new(&ENDPOINT, Verdict::Unproven).missing(INSIDE).at(plan.place));
-        return;
-    };
-    if authority == Authority::UsFsis {
-        report(dwell(plan, &inside));
-    } else if let Some(row) = consumer_row(authority, plan.food, day) {
-        endpoint(plan, &inside, row, report);
+    let unproven =
+        |missing| Finding::new(&ENDPOINT, Verdict::Unproven).missing(missing).at(plan.place);
+    let poultry = plan.animals == Animals::SomePoultry
+        || matches!(plan.food, Food::Poultry | Food::GroundPoultry);
+    let told = poultry || plan.animals == Animals::NoPoultry || !plan.food.is_raw_meat();
+    let row = row_for(authority, plan.food, plan.animals, day);
+    let by_time = authority == Authority::UsFsis && !poultry;
+    match (plan.inside_within(), row) {
+        // An animal that is not named may be a bird.
+        _ if !told => report(unproven(ANIMAL)),
+        (Some(inside), _) if by_time => report(dwell(plan, &inside, day)),
+        (None, _) if by_time => report(unproven(INSIDE)),
+        (Some(inside), Some(row)) => endpoint(plan, &inside, row, report),
+        (None, Some(row)) => {
+            let limit = Limit::AtLeast(row.value.temperature.on(Scale::Fahrenheit));
+            report(unproven(INSIDE).limit(limit).row(&row.row));
+        }
+        (_, None) => report(unproven(NO_ROW)),
     }
 }
 
@@ -162,6 +186,10 @@ fn endpoint(
     let verdict = limit.judge(inside);
     let finding = Finding::new(&ENDPOINT, verdict).limit(limit).row(&row.row).at(plan.place);
     let finding = shown(plan, finding, inside);
+    let finding = match row.value.authority {
+        Authority::UsFsis => finding.note(POULTRY_NOTE),
+        _ => finding,
+    };
     let finding = plan.doubted(finding);
     report(match (finding.verdict, finding.missing) {
         (Verdict::Meets, _) | (_, Some(_)) => finding,
@@ -216,17 +244,12 @@ pub fn dwell_row(inside: Reading) -> Option<&'static Cited<Dwell>> {
     FSIS_MEAT_DWELL.iter().rev().find(reached)
 }
 
-fn dwell(plan: &Plan, inside: &Range<Reading>) -> Finding {
+fn dwell(plan: &Plan, inside: &Range<Reading>, day: Option<Date>) -> Finding {
     let unproven = |missing| {
         Finding::new(&ENDPOINT, Verdict::Unproven).found(inside).missing(missing).at(plan.place)
     };
-    if matches!(plan.food, Food::Poultry | Food::GroundPoultry) {
-        return unproven(POULTRY);
-    }
-    match plan.animals {
-        Animals::NoPoultry => {}
-        Animals::SomePoultry => return unproven(POULTRY),
-        Animals::Unknown => return unproven(ANIMAL),
+    if !FSIS_MEAT_DWELL.iter().any(|row| row.row.in_force.on(day)) {
+        return unproven(NO_ROW);
     }
     let scale = inside.low().scale();
     let zero = seconds(0.0);

@@ -8,6 +8,7 @@
 //! # The tables
 #![doc = include_str!("../../references/pages/cook/us-consumer.md")]
 #![doc = include_str!("../../references/pages/cook/fsis-meat-dwell.md")]
+#![doc = include_str!("../../references/pages/cook/fsis-poultry-single.md")]
 
 mod check;
 #[rustfmt::skip]
@@ -20,7 +21,7 @@ use crate::food::Food;
 use crate::units::PrintedTemperature;
 
 pub use check::{Animals, Plan, RULES, answers, check, dwell_row, unanswered};
-pub use table::{FSIS_MEAT_DWELL, US_CONSUMER};
+pub use table::{FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, US_CONSUMER};
 
 /// A row that gives one inside temperature and a rest.
 #[derive(Debug, Clone, Copy, PartialEq)]

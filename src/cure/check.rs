@@ -17,8 +17,9 @@ use super::table::{
 use crate::authority::Authority;
 use crate::cite::{Cited, Date, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
-use crate::range::Range;
-use crate::units::kilograms;
+use crate::food::Food;
+use crate::range::{Measured, Range};
+use crate::units::{floor_to_division, kilograms};
 
 pub(super) const INGOING_NITRITE: Rule =
     Rule::new("cure/ingoing-nitrite", "nitrite that goes into the meat", Force::Safety);
@@ -62,8 +63,8 @@ const SCALE: Missing = Missing::new(
     "write the smallest step of the scale under [instruments], as scale = \"1 g\"",
 );
 const GREEN: Missing = Missing::new(
-    "the green weight: no ingredient is meat with a weight",
-    "write the meat as an ingredient of kind \"meat\" with its weight",
+    "the green weight: every ingredient of kind \"meat\" needs a weight that its scale can show",
+    "weigh the meat, in the component that the premix cures",
 );
 pub(super) const NO_ROW: Missing = Missing::new(
     "a limit of this authority for this cure on the day of the recipe",
@@ -72,6 +73,14 @@ pub(super) const NO_ROW: Missing = Missing::new(
 const METHOD: Missing = Missing::new(
     "the cure method",
     "write cure = { method = \"ground\" }, or dry-rub, pumped, immersion",
+);
+const MISFIT: Missing = Missing::new(
+    "a cure method that fits the food: ground meat is cured ground, and nothing else is",
+    "write method = \"ground\" for ground food, and dry-rub, pumped or immersion for whole cuts",
+);
+const TOO_LITTLE: Missing = Missing::new(
+    "enough pickle: what is to be pumped in weighs more than the pickle",
+    "make more pickle, or write the pump that was weighed",
 );
 const PICKLE: Missing = Missing::new(
     "the weight of the pickle and the pump",
@@ -83,7 +92,7 @@ const IMMERSION: Missing = Missing::new(
 );
 const CULTURE: Missing = Missing::new(
     "the sugar and the lactic culture without which so little nitrite is not allowed",
-    "write sugar = \"0.7 %\" or more and culture = true under cure, or use the standard amount",
+    "use the standard amount; or make it with at least 0.7 % fermentable sugar and a lactic culture, and say so under cure",
 );
 
 /// A mass as a scale shows it.
@@ -134,8 +143,8 @@ pub struct Pickle {
 /// What is cured, and how.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Batch<'a> {
-    /// Whether it becomes bacon, which has rules of its own.
-    pub bacon: bool,
+    /// The class of the food. Bacon has rules of its own.
+    pub food: Food,
     /// Which products of the tables it is, for authorities whose limits go by product:
     /// keys such as `eu/heat-treated`.
     pub cured_as: &'a [&'static str],
@@ -145,6 +154,8 @@ pub struct Batch<'a> {
     pub method: Option<Method>,
     /// The green weight, or `None` where it cannot be told.
     pub green: Option<Range<GreenWeight>>,
+    /// Whether meat, pickle and product were weighed on a scale whose division is known.
+    pub scaled: bool,
     /// Everything that brings curing agents.
     pub cures: &'a [Cure],
     /// The pickle, for a pumped or immersed cure.
@@ -211,11 +222,24 @@ impl<A: Agent, B: Basis> Known<A, B> {
 impl Batch<'_> {
     /// Why no level can be worked out at all, if that is so.
     pub(super) fn unknowable(&self) -> Option<Missing> {
+        let ground = self.method == Some(Method::Ground);
+        if self.method.is_some() && ground != self.food.is_ground() {
+            return Some(MISFIT);
+        }
         match self.method {
             None => Some(METHOD),
             Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
             Some(Method::Pumped) => {
-                self.pickle.and_then(|pickle| pickle.taken_up).is_none().then_some(PICKLE)
+                match self.pickle.and_then(|pickle| Some((pickle.weight, pickle.taken_up?))) {
+                    None => Some(PICKLE),
+                    Some((weight, taken_up)) => {
+                        let needed =
+                            self.green.map(|green| green.low().mass() * taken_up.low().fraction());
+                        needed
+                            .is_none_or(|needed| needed > weight.high().mass())
+                            .then_some(if needed.is_none() { GREEN } else { TOO_LITTLE })
+                    }
+                }
             }
             Some(Method::Immersion) => match self.pickle {
                 None => Some(PICKLE),
@@ -283,7 +307,7 @@ impl Batch<'_> {
         strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
         level_of: impl Fn(Weighed, Level<A, InPremix>) -> Option<NominalAndRange<A, B>>,
     ) -> Known<A, B> {
-        let mut known = Known::zero(self.place);
+        let mut known = Known { scaled: self.scaled, ..Known::zero(self.place) };
         for cure in self.cures {
             let (Some(mass), Some(strength)) = (cure.mass, cure.strength) else {
                 known.missing = Some(if cure.strength.is_none() { STRENGTH } else { WEIGHT });
@@ -295,7 +319,10 @@ impl Batch<'_> {
                 continue;
             }
             let sum = level_of(mass, strength).and_then(|(nominal, range)| {
-                Some((known.nominal + nominal, known.range.plus(range).ok()?))
+                let sum = known.range.plus(range).ok()?;
+                // Rounding outward must not leave less than nothing.
+                let low = if sum.low() < Level::ZERO { Level::ZERO } else { sum.low() };
+                Some((known.nominal + nominal, Range::ordered(low, sum.high())))
             });
             let Some((nominal, range)) = sum else {
                 known.missing = Some(BEYOND);
@@ -387,8 +414,9 @@ impl Batch<'_> {
         &self,
         finding: Finding,
         target: Level<A, OnGreenWeight>,
-        strength: Option<Level<A, InPremix>>,
+        source: Option<(Option<Mass>, Level<A, InPremix>)>,
     ) -> Finding {
+        let (scale, strength) = source.map_or((None, None), |(scale, s)| (scale, Some(s)));
         if finding.verdict == Verdict::Meets || finding.missing.is_some() {
             return finding;
         }
@@ -397,7 +425,14 @@ impl Batch<'_> {
             let kg = target.mg_per_kg() * pickle.middle()?.mass().value / per_kilogram;
             PremixMass::new(kilograms(kg)).ok()
         });
-        mass.map_or(finding, |mass| finding.mend(Mend::Weigh(mass.mass())))
+        let shown = |mass: PremixMass| match scale {
+            // The nearest reading, and not the one below: it is a target.
+            Some(division) => {
+                floor_to_division(mass.mass() + division * 0.5, division).unwrap_or(mass.mass())
+            }
+            None => mass.mass(),
+        };
+        mass.map_or(finding, |mass| finding.mend(Mend::Weigh(shown(mass))))
     }
 }
 
@@ -437,7 +472,7 @@ pub fn check(
     day: Option<Date>,
     report: &mut impl FnMut(Finding),
 ) {
-    if batch.cures.is_empty() || !answers(authority) {
+    if batch.cures.is_empty() || !answers(authority, batch.food) {
         return;
     }
     if authority != Authority::UsFsis {
@@ -445,14 +480,14 @@ pub fn check(
         return;
     }
     if let Some(missing) = batch.unknowable() {
-        let rule = if batch.bacon { &BACON_NITRITE } else { &INGOING_NITRITE };
+        let rule = if batch.food == Food::Bacon { &BACON_NITRITE } else { &INGOING_NITRITE };
         report(Finding::new(rule, Verdict::Unproven).missing(missing).at(batch.place));
-        if batch.bacon {
+        if batch.food == Food::Bacon {
             bacon_nitrate(batch, report);
         }
         return;
     }
-    if batch.bacon {
+    if batch.food == Food::Bacon {
         bacon_nitrite(batch, authority, report);
         bacon_nitrate(batch, report);
         return;
@@ -471,6 +506,11 @@ pub fn check(
         }
     }
     let nitrate = batch.total(Premix::nitrate);
+    if batch.food == Food::Poultry && !nitrate.is_zero() {
+        // The row names meat, and of poultry only what is comminuted.
+        report(Finding::new(&INGOING_NITRATE, Verdict::Unproven).missing(NO_ROW).at(nitrate.place));
+        return;
+    }
     if let Some(row) =
         row(&US_INGOING_NITRATE, authority, batch.method, day).filter(|_| !nitrate.is_zero())
     {
@@ -479,18 +519,19 @@ pub fn check(
     }
 }
 
-/// Whether an authority has rules about curing.
+/// Whether an authority has rules about curing a food. Those of the United States for
+/// inspected plants are about meat and poultry: nitrite in fish has other limits.
 #[must_use]
-pub fn answers(authority: Authority) -> bool {
-    authority == Authority::UsFsis || super::product::answers(authority)
+pub fn answers(authority: Authority, food: Food) -> bool {
+    (authority == Authority::UsFsis && food.is_meat()) || super::product::answers(authority)
 }
 
 /// The finding when none of the authorities of a recipe limits its cure.
 #[must_use]
 pub fn unanswered(place: Place) -> Finding {
     Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
-        "an authority with limits for a cure",
-        "add one to held_to, for example \"us-fsis\"",
+        "an authority with limits for nitrite or nitrate in this food",
+        "for meat add one to held_to, for example \"us-fsis\"; for fish, eggs, cheese and sauces leave nitrite and nitrate out",
     ))
 }
 
@@ -530,7 +571,7 @@ fn least(nitrite: &Known<NitriteSalts, OnGreenWeight>, report: &mut impl FnMut(F
         return;
     }
     let limit = US_MINIMUM.value;
-    let reached = limit.met_by(nitrite.nominal) == Some(true);
+    let reached = limit.judge(&nitrite.range) == Verdict::Meets;
     let mut finding = Finding::new(&LEAST_NITRITE, Verdict::Meets)
         .nominal(nitrite.nominal)
         .found(&nitrite.range)
@@ -539,7 +580,7 @@ fn least(nitrite: &Known<NitriteSalts, OnGreenWeight>, report: &mut impl FnMut(F
         .at(nitrite.place);
     if !reached {
         finding.past_advice = true;
-        finding = finding.note("Less than a product that must be kept cold should hold, unless something else makes it safe.");
+        finding = finding.note("It may hold less than a product that must be kept cold should, unless something else makes it safe.");
     }
     report(finding);
 }
@@ -605,23 +646,34 @@ fn bacon<A: Agent>(
         Limit::Exactly(target) => {
             let finding = on_target(&BACON_NITRITE, target, accepted_around(target), &nitrite);
             let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
-            let strength = batch.only_source(strength_of).map(|(_, strength)| strength);
-            batch.mend_target(finding, target, strength)
+            batch.mend_target(finding, target, batch.only_source(strength_of))
         }
         _ => ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of).row(&row.row),
     };
-    let sugar = row
-        .value
-        .sugar_percent
-        .is_none_or(|least| batch.sugar_percent.is_some_and(|sugar| sugar >= least));
-    let culture = !row.value.lactic_culture || batch.culture == Some(true);
-    report(if finding.verdict == Verdict::Meets && !(sugar && culture) {
-        Finding { verdict: Verdict::Unproven, ..finding }.missing(CULTURE)
-    } else {
-        finding
-    });
+    report(with_culture(batch, &row.value, finding));
     if let Some(prescribed) = row.value.ascorbate {
         ascorbate(batch, prescribed, &row.row, report);
+    }
+}
+
+/// A formula that asks for sugar and a lactic culture breaks without them.
+fn with_culture<A: Agent>(batch: &Batch<'_>, limit: &BaconLimit<A>, finding: Finding) -> Finding {
+    let enough = limit
+        .sugar_percent
+        .is_none_or(|least| batch.sugar_percent.is_some_and(|sugar| sugar >= least));
+    let too_little = limit
+        .sugar_percent
+        .is_some_and(|least| batch.sugar_percent.is_some_and(|sugar| sugar < least));
+    let without = limit.lactic_culture && batch.culture == Some(false);
+    let cultured = !limit.lactic_culture || batch.culture == Some(true);
+    match finding.verdict {
+        Verdict::Meets if too_little || without => {
+            Finding { verdict: Verdict::Breaks, ..finding }.missing(CULTURE)
+        }
+        Verdict::Meets if !(enough && cultured) => {
+            Finding { verdict: Verdict::Unproven, ..finding }.missing(CULTURE)
+        }
+        _ => finding,
     }
 }
 
@@ -699,5 +751,9 @@ fn ascorbate(
         Some((_, None)) => Known { missing: Some(BEYOND), ..Known::zero(batch.place) },
     };
     let finding = on_target(&BACON_ASCORBATE, prescribed, None, &known).row(row);
-    report(batch.mend_target(finding, prescribed, Some(pure)));
+    report(batch.mend_target(
+        finding,
+        prescribed,
+        Some((batch.ascorbate.and_then(|a| a.scale), pure)),
+    ));
 }

@@ -10,6 +10,7 @@ use super::{CureError, Method};
 use crate::authority::Authority;
 use crate::cite::{Date, Row};
 use crate::finding::{Limit, Missing};
+use crate::food::Food;
 use crate::range::Range;
 
 /// How much of one premix goes into a batch.
@@ -79,7 +80,7 @@ pub fn dose(batch: &Batch<'_>, authority: Authority, day: Option<Date>) -> Resul
 type Window = (&'static Row, PremixMass, Option<(&'static Row, Mass)>);
 
 fn by_method(batch: &Batch<'_>, premix: &Premix, day: Option<Date>) -> Result<Window, NoDose> {
-    if batch.bacon {
+    if batch.food == Food::Bacon {
         return Err(NoDose::Prescribed);
     }
     if let Some(missing) = batch.unknowable() {

@@ -3,7 +3,7 @@ use uom::si::f64::Mass;
 use super::CureError;
 use super::agent::{Agent, InPremix, OnGreenWeight, OnMeatAndPickle};
 use super::level::Level;
-use crate::range::{Measured, OutOfRange, Range, bounds};
+use crate::range::{Measured as _, OutOfRange, Range, bounds};
 use crate::units::{floor_to_division, kilograms};
 
 bounds! {
@@ -181,11 +181,7 @@ pub fn largest_premix<A: Agent>(
     green: GreenWeight,
 ) -> Result<PremixMass, CureError> {
     let mass = inverse(ceiling, strength, green)?;
-    Ok(PremixMass(if mass.value * strength.mg_per_kg() / green.0.value > ceiling.mg_per_kg() {
-        mass.just_below()
-    } else {
-        mass
-    }))
+    Ok(below(mass, |mass| ingoing(PremixMass(mass), strength, green) <= ceiling))
 }
 
 /// The smallest mass of premix that reaches a minimum, to the last bit.
@@ -198,11 +194,7 @@ pub fn smallest_premix<A: Agent>(
     green: GreenWeight,
 ) -> Result<PremixMass, CureError> {
     let mass = inverse(minimum, strength, green)?;
-    Ok(PremixMass(if mass.value * strength.mg_per_kg() / green.0.value < minimum.mg_per_kg() {
-        mass.just_above()
-    } else {
-        mass
-    }))
+    Ok(above(mass, |mass| ingoing(PremixMass(mass), strength, green) >= minimum))
 }
 
 fn inverse<A: Agent>(
@@ -210,16 +202,22 @@ fn inverse<A: Agent>(
     strength: Level<A, InPremix>,
     green: GreenWeight,
 ) -> Result<Mass, CureError> {
-    if strength <= Level::ZERO {
+    solved::<A>(level.mg_per_kg() * green.0.value, strength.mg_per_kg())
+}
+
+/// agent / per_kilogram, as a mass that a kitchen can have.
+fn solved<A: Agent>(agent: f64, per_kilogram: f64) -> Result<Mass, CureError> {
+    if per_kilogram <= 0.0 {
         return Err(CureError::NoAgent { agent: A::NAME });
     }
-    Ok(kilograms(level.mg_per_kg() * green.0.value / strength.mg_per_kg()))
+    Ok(kilograms(ADDED.check(agent / per_kilogram)?))
 }
 
 /// The masses of premix between a minimum and a ceiling.
 ///
 /// # Errors
-/// [`CureError::EmptyWindow`] when the minimum is above the ceiling,
+/// [`CureError::EmptyWindow`] when the minimum is above the ceiling, or when they are so
+/// close that no mass lies between them to the last bit;
 /// [`CureError::NoAgent`] when the premix holds none of the agent.
 pub fn premix_window<A: Agent>(
     minimum: Level<A, OnGreenWeight>,
@@ -337,11 +335,8 @@ pub fn largest_in_pickle<A: Agent>(
     pickle: PickleWeight,
     pump: Pump,
 ) -> Result<PremixMass, CureError> {
-    let per_kilogram = strength.mg_per_kg() * pump.0;
-    if per_kilogram <= 0.0 {
-        return Err(CureError::NoAgent { agent: A::NAME });
-    }
-    let mass = kilograms(ceiling.mg_per_kg() * pickle.0.value / per_kilogram);
+    let agent = ceiling.mg_per_kg() * pickle.0.value;
+    let mass = solved::<A>(agent, strength.mg_per_kg() * pump.0)?;
     Ok(below(mass, |mass| pumped(PremixMass(mass), strength, pickle, pump) <= ceiling))
 }
 
@@ -358,22 +353,33 @@ pub fn largest_at_equilibrium<A: Agent>(
     green: GreenWeight,
     pickle: PickleWeight,
 ) -> Result<PremixMass, CureError> {
-    if strength <= Level::ZERO {
-        return Err(CureError::NoAgent { agent: A::NAME });
-    }
-    let mass = kilograms(ceiling.mg_per_kg() * (green.0 + pickle.0).value / strength.mg_per_kg());
+    let agent = ceiling.mg_per_kg() * (green.0 + pickle.0).value;
+    let mass = solved::<A>(agent, strength.mg_per_kg())?;
     let reached = |mass| equilibrated(PremixMass(mass), strength, green, pickle).as_ingoing();
     Ok(below(mass, |mass| reached(mass) <= ceiling))
 }
 
 /// The mass itself, or one of the few just below it that a condition holds for: the
 /// rounding of the formulas is a few units in the last place.
+#[inline]
 fn below(mut mass: Mass, holds: impl Fn(Mass) -> bool) -> PremixMass {
     for _ in 0..8 {
         if holds(mass) {
             break;
         }
         mass = mass.just_below();
+    }
+    PremixMass(mass)
+}
+
+/// The mirror of [`below`].
+#[inline]
+fn above(mut mass: Mass, holds: impl Fn(Mass) -> bool) -> PremixMass {
+    for _ in 0..8 {
+        if holds(mass) {
+            break;
+        }
+        mass = mass.just_above();
     }
     PremixMass(mass)
 }

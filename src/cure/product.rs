@@ -17,10 +17,6 @@ use crate::units::{Mass, kilograms};
 pub(super) const RESIDUE: Rule =
     Rule::new("cure/residue", "what an analysis of the product may find", Force::Safety);
 
-const CURED_AS: Missing = Missing::new(
-    "which product of this authority's table it is",
-    "write cured_as = [\"…\"] on the component, for example \"eu/heat-treated\"",
-);
 const PRODUCT: Missing = Missing::new(
     "the weight of the product as made: an ingredient has no weight",
     "give every ingredient a weight, water and spices too",
@@ -39,6 +35,26 @@ const UNSAID: Missing = Missing::new(
 );
 const INVESTIGATE: &str =
     "The row also prints a residue above which the cause must be looked for. It is not a limit.";
+
+/// What to write when the product is not named, with a product of that authority.
+fn cured_as(authority: Authority) -> Missing {
+    let say = match authority {
+        Authority::EuropeanUnion => {
+            "write cured_as = [\"eu/heat-treated\"], or another product of its table"
+        }
+        Authority::GreatBritain => {
+            "write cured_as = [\"gb/meat-in-general\"], or another product of its table"
+        }
+        Authority::Denmark => {
+            "write cured_as = [\"dk/heat-treated\"], or another product of its table"
+        }
+        Authority::Canada => "write cured_as = [\"ca/cured\"], or another product of its table",
+        Authority::Codex => "write cured_as = [\"codex/083\"], or another product of its table",
+        Authority::Japan => "write cured_as = [\"jp/meat\"], or another product of its table",
+        _ => "write cured_as = [\"anz/cured-meat\"], or another product of its table",
+    };
+    Missing::new("which product of this authority's table it is", say)
+}
 
 fn table(authority: Authority) -> &'static [Cited<ProductLimit>] {
     match authority {
@@ -100,7 +116,7 @@ pub(super) fn check(
     };
     let mut keys = batch.cured_as.iter().copied().filter(|key| own(key)).peekable();
     if keys.peek().is_none() {
-        report(unproven(CURED_AS));
+        report(unproven(cured_as(authority)));
         return;
     }
     for key in keys {

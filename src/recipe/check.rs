@@ -1,20 +1,27 @@
-use uom::si::f64::Mass;
+use uom::si::f64::{Mass, Time};
 
 use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
 use crate::cook::{self, Plan};
 use crate::cure::{self, Batch, Cure, GreenWeight, Pickle, PickleWeight, Pump, Weighed};
-use crate::finding::{Finding, Force, Missing, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Missing, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::smoke::{self, ColdSmoke};
 use crate::store::{self, Cold, Keeping};
-use crate::units::{Amount, Reading};
+use crate::units::{Amount, Reading, seconds};
 
 const NO_PREMIX: Rule = Rule::new("cure/premix", "a cure with something that cures", Force::Safety);
 
+const WARM: Rule = Rule::new("store/warm-time", "time above refrigeration", Force::Safety);
+
+const UNJUDGED: Missing = Missing::new(
+    "a rule for time at this temperature: this version holds none",
+    "keep it at 40 °F (4 °C) or below, or have the time in the warm checked by someone licensed to",
+);
+
 /// Every rule that can be reached from a recipe, room by room.
 pub const RULES: [&[Rule]; 5] =
-    [&[NO_PREMIX], &cure::RULES, &cook::RULES, &smoke::RULES, &store::RULES];
+    [&[NO_PREMIX, WARM], &cure::RULES, &cook::RULES, &smoke::RULES, &store::RULES];
 
 /// A finding and the component it is about.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -36,6 +43,7 @@ impl Recipe<'_> {
             self.check_cook(component, &mut report);
             self.check_smoke(component, &mut report);
             self.check_store(component, &mut report);
+            Self::check_warm(component, &mut report);
         }
         findings
     }
@@ -47,7 +55,7 @@ impl Recipe<'_> {
             if component.cure.is_some() {
                 report(Finding::new(&NO_PREMIX, Verdict::Unproven).at(place).missing(Missing::new(
                     "what cures: there is a cure and no curing premix",
-                    "write the premix as an ingredient of kind \"curing-premix\" with its strength",
+                    "a brine or rub without nitrite is no cure: leave `cure` out; otherwise write the premix as an ingredient of kind \"curing-premix\" with its strength",
                 )));
             }
             return;
@@ -66,8 +74,10 @@ impl Recipe<'_> {
             .collect();
         let ascorbates = || component.ingredients.iter().filter(|i| i.kind == Kind::Ascorbate);
         let cure = component.cure;
+        let in_level = |i: &&Ingredient<'_>| i.kind == Kind::Meat || i.in_pickle;
         let batch = Batch {
-            bacon: component.food == Food::Bacon,
+            food: component.food,
+            scaled: component.ingredients.iter().filter(in_level).all(|i| scale(i).is_some()),
             cured_as: &component.cured_as,
             product: self.sum(component, |i| !i.in_pickle),
             method: cure.and_then(|cure| cure.method),
@@ -83,7 +93,7 @@ impl Recipe<'_> {
         };
         let mut answered = false;
         for &authority in &self.held_to {
-            answered |= cure::answers(authority);
+            answered |= cure::answers(authority, component.food);
             cure::check(&batch, authority, self.date, report);
         }
         if !answered {
@@ -130,24 +140,26 @@ impl Recipe<'_> {
         if component.raw || !cooked_by_rule {
             return;
         }
-        let heats = || component.steps.iter().filter(|step| step.kind.heats());
-        let ends: Vec<&Step> = heats().filter(|step| step.to.is_some()).collect();
         let to = |step: &Step| step.to.map(|to| to.value);
-        let hottest = ends.into_iter().max_by(|a, b| compare(to(a), to(b)));
-        let last = heats().next_back();
-        let rests = component.steps.iter().filter(|step| step.kind == StepKind::Rest);
+        let heats = || component.steps.iter().enumerate().filter(|(_, step)| step.kind.heats());
+        let ends = heats().filter(|(_, step)| step.to.is_some());
+        let hottest = ends.max_by(|(_, a), (_, b)| compare(to(a), to(b)));
+        // The rest that counts is the one right after the cook.
+        let next = hottest.and_then(|(n, _)| component.steps.get(n.saturating_add(1)));
+        let rest = next.filter(|step| step.kind == StepKind::Rest);
+        let hottest = hottest.map(|(_, step)| step);
+        let inside = lower(hottest.and_then(to), highest(component));
+        let planned = hottest.and_then(|step| step.hold).map(|hold| hold.value);
+        let place = hottest.and_then(|step| step.to).map(|to| to.place);
+        let last = heats().next_back().map(|(_, step)| step.place);
         let plan = Plan {
             food: component.food,
             animals: component.animals(),
-            inside: lower(hottest.and_then(to), highest(component)),
+            inside,
             thermometer: self.instruments.thermometer,
-            held: hottest.and_then(|step| step.hold).map(|hold| hold.value),
-            rested: rests.filter_map(|step| step.time).map(|time| time.value).next(),
-            place: hottest
-                .and_then(|step| step.to)
-                .map(|to| to.place)
-                .or(last.map(|step| step.place))
-                .unwrap_or(component.place),
+            held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),
+            rested: rest.and_then(|step| step.time).map(|time| time.value),
+            place: place.or(last).unwrap_or(component.place),
         };
         let mut answered = false;
         for &authority in &self.held_to {
@@ -170,7 +182,7 @@ impl Recipe<'_> {
                 component.steps.iter().skip(n).any(|step| step.kind.heats() && step.to.is_some());
             let smoke = ColdSmoke {
                 food: component.food,
-                cooked_later: later || component.raw,
+                cooked_later: later,
                 at: step.at.map(|at| at.value),
                 thermometer: self.instruments.thermometer,
                 time: step.time.map(|time| time.value),
@@ -194,19 +206,79 @@ impl Recipe<'_> {
     }
 
     fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        for step in &component.steps {
-            let cold = match step.kind {
-                StepKind::Refrigerate => Cold::Refrigerator,
-                StepKind::Freeze => Cold::Freezer,
+        let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
+        let mut vacuum = false;
+        let mut kept: [Option<Range<Time>>; 2] = [None, None];
+        for (n, step) in component.steps.iter().enumerate() {
+            vacuum = if step.kind == StepKind::Pack { step.vacuum } else { vacuum };
+            let (cold, kept) = match (step.kind, &mut kept) {
+                (StepKind::Refrigerate, [kept, _]) => (Cold::Refrigerator, kept),
+                (StepKind::Freeze, [_, kept]) => (Cold::Freezer, kept),
                 _ => continue,
             };
-            let keeping =
-                Keeping { cold, like: step.like, at: step.at, time: step.time, place: step.place };
+            // Days in two steps are days all the same; cooking starts them anew.
+            if cooked_at.is_some_and(|cook| cook < n) && step.time.is_some() && kept.is_none() {
+                *kept = Range::exactly(seconds(0.0)).ok();
+            }
+            let time = step.time.map(|time| {
+                let so_far = kept.and_then(|kept| kept.plus(time.value).ok());
+                let value = if kept.is_some_and(|k| k.high() > seconds(0.0)) {
+                    so_far.unwrap_or(time.value)
+                } else {
+                    time.value
+                };
+                *kept = Some(value);
+                Placed { value, place: time.place }
+            });
+            let keeping = Keeping {
+                cold,
+                like: step.like,
+                at: step.at,
+                thermometer: self.instruments.thermometer,
+                time,
+                food: component.food,
+                raw: cooked_at.is_none_or(|cook| n < cook),
+                vacuum,
+                place: step.place,
+            };
             for &authority in &self.held_to {
                 store::check(&keeping, authority, report);
             }
             if !self.held_to.iter().any(|&authority| store::answers(authority)) {
                 report(store::unanswered(step.place));
+            }
+        }
+    }
+
+    /// Time in the warm that no rule of this version judges is said to be unproven, and
+    /// not passed over.
+    fn check_warm(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let perishable = component.food != Food::Cheese;
+        let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
+        for (n, step) in component.steps.iter().enumerate() {
+            let Some(at) = step.at else { continue };
+            let ceiling = store::HOME_REFRIGERATOR.value.on(at.value.scale());
+            let warm = Limit::AtMost(ceiling).met_by(at.value) == Some(false);
+            let before_the_end = cooked_at.is_some_and(|cook| n <= cook);
+            let unjudged = match step.kind {
+                // Stages of a cook that ends somewhere are the cook's.
+                StepKind::Smoke | StepKind::Cook => {
+                    !before_the_end && component.food != Food::Cheese
+                }
+                StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
+                StepKind::Pack | StepKind::Thaw | StepKind::Serve => true,
+                StepKind::ColdSmoke | StepKind::Refrigerate | StepKind::Freeze => false,
+            };
+            if warm && unjudged && perishable {
+                let known = Range::ordered(at.value, at.value);
+                report(
+                    Finding::new(&WARM, Verdict::Unproven)
+                        .found(&known)
+                        .limit(Limit::AtMost(ceiling))
+                        .row(&store::HOME_REFRIGERATOR.row)
+                        .missing(UNJUDGED)
+                        .at(at.place),
+                );
             }
         }
     }
@@ -225,6 +297,29 @@ fn compare(a: Option<Reading>, b: Option<Reading>) -> core::cmp::Ordering {
 /// The highest recorded inside temperature.
 fn highest(component: &Component<'_>) -> Option<Reading> {
     component.record.iter().map(|point| Some(point.inside)).max_by(|&a, &b| compare(a, b))?
+}
+
+/// How long the record stays at or above a temperature without a break, from reading to
+/// reading; `None` where nothing was recorded.
+fn recorded(component: &Component<'_>, inside: Reading) -> Option<Range<Time>> {
+    let (mut longest, mut since) = (seconds(0.0), None);
+    component.record.first()?;
+    for point in &component.record {
+        since = if point.inside < inside { None } else { since.or(Some(point.after)) };
+        let run = since.map_or(seconds(0.0), |since| point.after - since);
+        if run > longest {
+            longest = run;
+        }
+    }
+    Range::exactly(longest).ok()
+}
+
+/// The shorter of what is planned and what was recorded; where one is missing, the other.
+fn shorter(planned: Option<Range<Time>>, recorded: Option<Range<Time>>) -> Option<Range<Time>> {
+    match (planned, recorded) {
+        (Some(planned), Some(recorded)) if recorded.low() < planned.low() => Some(recorded),
+        (planned, recorded) => planned.or(recorded),
+    }
 }
 
 /// The lower of what is planned and what was recorded; where one is missing, the

@@ -87,8 +87,9 @@ pub(super) fn nearest<'k>(word: &str, known: impl IntoIterator<Item = &'k str>) 
         .into_iter()
         .map(|candidate| (strsim::damerau_levenshtein(word, candidate), candidate))
         .min()?;
-    // Further away than a third of the word it is another word.
-    let far = word.chars().count().div_ceil(3).max(2);
+    // Further away than a quarter of the word it is another word: `hot-smoke` must not
+    // become `cold-smoke`.
+    let far = word.chars().count().checked_div(4).unwrap_or(0).max(1);
     (near.0 <= far).then_some(near.1)
 }
 
@@ -137,6 +138,12 @@ impl<'d, 'i> Keys<'d, 'i> {
         let help = match value.get_ref() {
             DeValue::Integer(_) | DeValue::Float(_) if wanted == "a string" => {
                 Some("a quantity is written as text with its unit, as in \"250 g\"".to_owned())
+            }
+            DeValue::String(_) if key == "strength" => {
+                Some("name the agent, as in strength = { sodium-nitrite = \"6.25 %\" }".to_owned())
+            }
+            DeValue::String(_) if wanted == "a list" => {
+                Some(format!("write it in brackets, as in {key} = [\"…\"]"))
             }
             _ => None,
         };
@@ -189,8 +196,21 @@ impl<'d, 'i> Keys<'d, 'i> {
     pub(super) fn required_name(&self, key: &str, faults: &mut Faults) -> Cow<'i, str> {
         if self.value(key).is_none() {
             fault(faults, self.place, format!("`{key}` is missing"));
+            return Cow::default();
         }
-        self.name(key, faults).unwrap_or_default()
+        let name = self.name(key, faults);
+        let place = || self.value(key).map_or(self.place, |value| value.span().into());
+        match &name {
+            Some(name) if name.trim().is_empty() => {
+                fault(faults, place(), format!("`{key}` is empty"));
+            }
+            // What would move a cursor or turn the line around has no place in a report.
+            Some(name) if name.chars().any(unprintable) => {
+                fault(faults, place(), format!("`{key}` holds a character that cannot be printed"));
+            }
+            _ => {}
+        }
+        name.unwrap_or_default()
     }
 
     pub(super) fn yes(&self, key: &str, faults: &mut Faults) -> Option<bool> {
@@ -304,6 +324,11 @@ impl<'d, 'i> Keys<'d, 'i> {
             },
         }
     }
+}
+
+fn unprintable(c: char) -> bool {
+    c.is_control()
+        || matches!(c, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 
 /// A word of a closed list, or a fault that names the nearest.

@@ -21,6 +21,7 @@ bounds! {
     SCALE: "scale division", "kg", 1e-9, 1e3;
     TOLERANCE: "thermometer tolerance", "K", 0.0, 50.0;
     WEIGHT: "amount", "kg", 0.0, 1e6;
+    PREMIX: "amount of curing premix", "kg", 1e-9, 1e6;
     PUMP: "pump", "mg/kg", 0.0, 1e6;
 }
 
@@ -85,6 +86,22 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
         fault(faults, keys.place, "there is no [[component]]: a recipe makes at least one thing");
     }
     let date = date(keys, faults);
+    let components: Vec<_> = components
+        .iter()
+        .filter_map(|value| {
+            let keys = keys.table_of(value, "component", COMPONENT, faults)?;
+            Some(component(&keys, measures, date, faults))
+        })
+        .collect();
+    for (n, component) in components.iter().enumerate() {
+        if components.iter().take(n).any(|other| other.name == component.name) {
+            fault(
+                faults,
+                component.place,
+                "two components have this name: a report could not tell them apart",
+            );
+        }
+    }
     Recipe {
         title,
         held_to: held_to(keys, faults),
@@ -92,13 +109,7 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
         measures,
         instruments: instruments
             .map_or_else(Instruments::default, |keys| self::instruments(&keys, faults)),
-        components: components
-            .iter()
-            .filter_map(|value| {
-                let keys = keys.table_of(value, "component", COMPONENT, faults)?;
-                Some(component(&keys, measures, date, faults))
-            })
-            .collect(),
+        components,
     }
 }
 
@@ -139,7 +150,12 @@ fn measures(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Measures> {
 fn date(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Date> {
     let value = keys.value("date")?;
     let place = value.span().into();
-    let Some(date) = value.get_ref().as_datetime().and_then(|datetime| datetime.date) else {
+    let Some(date) = value
+        .get_ref()
+        .as_datetime()
+        .filter(|datetime| datetime.time.is_none())
+        .and_then(|datetime| datetime.date)
+    else {
         fault(faults, place, "`date` is a day without quotes, as in date = 2026-01-31");
         return None;
     };
@@ -194,12 +210,21 @@ fn component<'i>(
     let ingredients = each("ingredient", INGREDIENT, faults);
     let steps = each("step", STEP, faults);
     let record = each("record", RECORD, faults);
+    let ingredients: Vec<_> =
+        ingredients.iter().map(|keys| ingredient(keys, measures, faults)).collect();
+    let holds_meat = food
+        .is_none_or(|food| food.is_meat() || matches!(food, Food::Casseroles | Food::Leftovers));
+    for meat in ingredients.iter().filter(|i| i.kind == Kind::Meat && !holds_meat) {
+        let message =
+            "an ingredient of kind \"meat\" in a food that holds none: what class of food is it?";
+        fault(faults, meat.place, message);
+    }
     Component {
         name,
         // Without a class the recipe is not returned, only its faults.
         food: food.unwrap_or(Food::Sauce),
         raw: keys.yes("raw", faults).unwrap_or(false),
-        ingredients: ingredients.iter().map(|keys| ingredient(keys, measures, faults)).collect(),
+        ingredients,
         cured_as: cured_as(keys, faults),
         cure: keys.table("cure", CURE, faults).map(|keys| cure(&keys, faults)),
         steps: steps.iter().filter_map(|keys| step(keys, date, faults)).collect(),
@@ -236,7 +261,25 @@ fn ingredient<'i>(
     measures: Option<Measures>,
     faults: &mut Faults,
 ) -> Ingredient<'i> {
-    let kind = keys.word("kind", &Kind::ALL, Kind::key, faults).unwrap_or(Kind::Other);
+    let kind = keys.word("kind", &Kind::ALL, Kind::key, faults);
+    if keys.value("kind").is_none() {
+        let known: Vec<_> = Kind::ALL.into_iter().map(Kind::key).collect();
+        faults.push(Fault {
+            message: "`kind` is missing: what is this ingredient?".to_owned(),
+            help: Some(format!("it is one of {}", known.join(", "))),
+            place: keys.place,
+        });
+    }
+    let kind = kind.unwrap_or(Kind::Other);
+    let name = keys.required_name("name", faults);
+    if kind != Kind::CuringPremix && names_a_cure(&name) {
+        let place = keys.value("name").map_or(keys.place, |value| value.span().into());
+        fault(
+            faults,
+            place,
+            "this is named like something that cures: its kind is \"curing-premix\"",
+        );
+    }
     let liquid = keys.yes("liquid", faults).unwrap_or(kind == Kind::Water);
     let amount = keys.bounded(
         "amount",
@@ -244,6 +287,7 @@ fn ingredient<'i>(
             if liquid { read_liquid_amount(text, measures) } else { read_amount(text, measures) }
         },
         |amount| match amount {
+            Amount::Weighed(mass) if kind == Kind::CuringPremix => inside(&PREMIX, mass.value),
             Amount::Weighed(mass) => inside(&WEIGHT, mass.value),
             Amount::ByVolume(_) => Ok(()),
         },
@@ -257,7 +301,7 @@ fn ingredient<'i>(
         fault(faults, place, "`strength` belongs to an ingredient of kind \"curing-premix\"");
     }
     Ingredient {
-        name: keys.required_name("name", faults),
+        name,
         kind,
         amount,
         place: keys.value("amount").map_or(keys.place, |value| value.span().into()),
@@ -267,6 +311,14 @@ fn ingredient<'i>(
         fat: keys.quantity("fat", read_concentration, faults),
         in_pickle: keys.value("part").is_some(),
     }
+}
+
+/// Whether a name speaks of nitrite or nitrate.
+fn names_a_cure(name: &str) -> bool {
+    let name = name.to_lowercase();
+    ["nitrite", "nitrate", "saltpet", "curing salt", "pink salt"]
+        .iter()
+        .any(|word| name.contains(word))
 }
 
 fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
@@ -341,7 +393,7 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
         if row.is_none() {
             let near = if text.text.len() > 64 { None } else { nearest(text.text, chart_keys()) };
             faults.push(Fault {
-                message: "`like` names a row of the storage chart, and there is none of this name"
+                message: "`like` names a row of the storage chart, and on the day of the recipe there is none of this name"
                     .to_owned(),
                 help: Some(match near {
                     Some(near) => format!("did you mean `{near}`?"),
@@ -363,6 +415,16 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
         vacuum: keys.yes("vacuum", faults).unwrap_or(false),
         place: keys.place,
     };
+    if let (Some(at), Some(to)) = (step.at, step.to)
+        && step.kind.heats()
+        && at.value < to.value
+    {
+        fault(
+            faults,
+            to.place,
+            "the inside cannot get hotter than what is around it: `to` is above `at`",
+        );
+    }
     Some(step)
 }
 

@@ -1,10 +1,11 @@
-use uom::si::f64::Time;
+use uom::si::f64::{TemperatureInterval, Time};
 
 use super::Storage;
 use super::table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
+use crate::food::Food;
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
 
@@ -29,6 +30,18 @@ const WORDS: Missing = Missing::new(
     "a number of days: the chart has words for this food",
     "follow the words of the chart, which stand beside this finding",
 );
+const THERMOMETER: Missing = Missing::new(
+    "how far the thermometer may be off",
+    "write its tolerance under [instruments], as thermometer = \"2 °F\"",
+);
+const VACUUM: Missing = Missing::new(
+    "what keeps a pack without air safe: vacuum keeps nothing longer, and favours botulism",
+    "keep it frozen, or open the pack; a shop needs an approved process for such packs",
+);
+const NOT_THIS: Missing = Missing::new(
+    "a row of the chart that is about this food",
+    "choose a row for the food as you made it; rows for factory-sealed and canned food are not for it",
+);
 const HOW_LONG: Missing = Missing::new("how long it is kept", "write for = \"… days\" on the step");
 const HOW_COLD: Missing = Missing::new("how cold it is kept", "write at = \"… °F\" on the step");
 
@@ -51,10 +64,49 @@ pub struct Keeping {
     pub like: Option<&'static Cited<Storage>>,
     /// How cold.
     pub at: Option<Placed<Reading>>,
+    /// How far the thermometer may be off.
+    pub thermometer: Option<TemperatureInterval>,
     /// For how long.
     pub time: Option<Placed<Range<Time>>>,
+    /// The class of the food.
+    pub food: Food,
+    /// Whether it is raw when it is put away.
+    pub raw: bool,
+    /// Whether it is in a pack without air that was made here.
+    pub vacuum: bool,
     /// Where it stands in the document.
     pub place: Place,
+}
+
+/// Whether a row of the chart is about such a food, made in a kitchen.
+fn is_about(row: &Cited<Storage>, food: Food, raw: bool) -> bool {
+    let key = row.row.key.split('@').next().unwrap_or("");
+    let (group, kind) = key.split_once('/').unwrap_or((key, ""));
+    let factory = kind.contains("unopened") || kind.contains("canned") || kind.contains("bought");
+    let fits = match (group, kind) {
+        ("sausage", "raw") => raw && food.is_ground(),
+        ("sausage", _) | ("hot-dogs", _) => !raw && food.is_ground(),
+        ("ground-meat", _) => raw && food.is_ground(),
+        ("luncheon-meat", _) => !raw && food.is_meat(),
+        ("bacon", _) => food == Food::Bacon,
+        ("fresh-meat", _) => raw && matches!(food, Food::WholeMeat | Food::Bacon),
+        ("ham", "dry-cut" | "country-cooked") => false,
+        ("ham", "fresh-uncooked" | "cured-uncooked") => raw && food == Food::RawHam,
+        ("ham", _) => {
+            !raw && matches!(
+                food,
+                Food::RawHam | Food::PlantPackedHamReheated | Food::OtherHamReheated
+            )
+        }
+        ("poultry", _) => raw && food == Food::Poultry,
+        ("fish" | "shellfish", _) => food == Food::Fish,
+        ("eggs", _) => matches!(food, Food::Eggs | Food::Casseroles),
+        ("salad", _) => matches!(food, Food::Sauce | Food::Casseroles | Food::Leftovers),
+        ("soups-and-stews" | "soup-or-stew", _) => matches!(food, Food::Sauce | Food::Casseroles),
+        ("leftovers", _) => !raw,
+        _ => false,
+    };
+    fits && !factory
 }
 
 /// Whether an authority says how long food keeps.
@@ -124,13 +176,21 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     let (at, place) = (at.value, at.place);
     let ceiling = row.value.on(at.scale());
     let limit = Limit::AtMost(ceiling);
-    let known = Range::ordered(at, at);
-    let finding =
-        Finding::new(rule, limit.judge(&known)).found(&known).limit(limit).row(&row.row).at(place);
-    report(if finding.verdict == Verdict::Meets {
-        finding
-    } else {
-        finding.mend(Mend::KeepAtOrBelow(ceiling))
+    let within = keeping.thermometer.and_then(|tolerance| at.within(tolerance).ok());
+    let known = within.unwrap_or(Range::ordered(at, at));
+    let finding = Finding::new(rule, limit.judge(&known))
+        .nominal(at)
+        .found(&known)
+        .limit(limit)
+        .row(&row.row)
+        .at(place);
+    let lowest = keeping.thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
+    report(match (finding.verdict, within) {
+        (Verdict::Meets, Some(_)) => finding,
+        (Verdict::Meets, None) => {
+            Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
+        }
+        _ => finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low()))),
     });
 }
 
@@ -141,6 +201,10 @@ fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
         return;
     };
     let finding = |verdict| finding(verdict).row(&like.row);
+    if !is_about(like, keeping.food, keeping.raw) {
+        report(finding(Verdict::Unproven).missing(NOT_THIS));
+        return;
+    }
     let Some(time) = keeping.time else {
         report(finding(Verdict::Unproven).missing(HOW_LONG));
         return;
@@ -158,6 +222,9 @@ fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     let finding = finding(verdict).found(&time).limit(limit);
     let past = Limit::AtMost(chart.low()).met_by(time.high()) == Some(false);
     report(match verdict {
+        Verdict::Meets if keeping.vacuum => {
+            Finding { verdict: Verdict::Unproven, ..finding }.missing(VACUUM)
+        }
         Verdict::Meets if past => {
             finding.note("Within the limit, and past the shorter time that the chart advises.")
         }

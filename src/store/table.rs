@@ -654,7 +654,7 @@ pub static HOME_REFRIGERATOR: Cited<PrintedTemperature> = Cited {
             key: "refrigerator",
             printed: "40 °F (4 °C) or below",
             citation: Citation { source: &sources::FOODSAFETY_CHART_2023, place: "table heading, refrigerator column", standing: Standing::Guidance, seen: Seen::Read },
-            in_force: InForce::between(None, None),
+            in_force: InForce::between(Some(Date::printed(2023, 9, 19)), None),
             note: "",
         },
     };
@@ -667,7 +667,7 @@ pub static HOME_FREEZER: Cited<PrintedTemperature> = Cited {
             key: "freezer",
             printed: "0 °F (−18 °C) or below",
             citation: Citation { source: &sources::FOODSAFETY_CHART_2023, place: "table heading, freezer column", standing: Standing::Guidance, seen: Seen::Read },
-            in_force: InForce::between(None, None),
+            in_force: InForce::between(Some(Date::printed(2023, 9, 19)), None),
             note: "",
         },
     };

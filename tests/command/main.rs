@@ -2,6 +2,7 @@
 //! it says of documents it cannot read.
 #![cfg(feature = "cli")]
 
+mod careful;
 mod dose;
 mod faults;
 mod schema;

@@ -9,6 +9,7 @@ use greenweight::cure::{
     dose, product_keys,
 };
 use greenweight::finding::Place;
+use greenweight::food::Food;
 use greenweight::range::Range;
 use greenweight::report::CAUTIONS;
 use greenweight::units::{
@@ -58,7 +59,8 @@ impl Dosing {
             place: Place::default(),
         }];
         let batch = Batch {
-            bacon: false,
+            food: if method == Some(Method::Ground) { Food::GroundMeat } else { Food::WholeMeat },
+            scaled: true,
             cured_as: &products,
             product: meat.plus(other).ok(),
             method,

@@ -13,6 +13,7 @@ use greenweight::cure::{
     ingoing,
 };
 use greenweight::finding::{Place, Verdict};
+use greenweight::food::Food;
 use greenweight::range::Range;
 use greenweight::units::{Mass, Reading, Scale, kilograms, read_mass};
 

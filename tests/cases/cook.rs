@@ -1,0 +1,49 @@
+use greenweight::authority::Authority;
+use greenweight::cook::{Animals, Plan, check, dwell_row};
+use greenweight::finding::Place;
+use greenweight::food::Food;
+use greenweight::range::Range;
+use greenweight::units::{Reading, Scale, TemperatureInterval, Time, read_tolerance, seconds};
+use serde_json::json;
+
+use super::case::{Answer, Case, answer_of};
+
+pub fn dwell(case: &Case) -> Answer {
+    let reading = Reading::new(case.number("fahrenheit"), Scale::Fahrenheit).unwrap();
+    let row = dwell_row(reading).unwrap().value;
+    let time = match case.number("logs") {
+        7.0 => row.for_7_log,
+        6.5 => row.for_6_5_log,
+        other => panic!("{}: no column of {other} log", case.key),
+    };
+    Answer::from([("seconds", json!(time.value))])
+}
+
+/// The tolerance of the thermometer, in degrees Fahrenheit.
+pub fn thermometer(case: &Case) -> Option<TemperatureInterval> {
+    case.maybe("thermometer_f").map(|f| read_tolerance(&format!("{f} °F")).unwrap())
+}
+
+fn time(case: &Case, name: &str) -> Option<Range<Time>> {
+    case.maybe(name).map(|s| Range::exactly(seconds(s)).unwrap())
+}
+
+pub fn cook(case: &Case) -> Answer {
+    let plan = Plan {
+        food: Food::from_key(case.word("food")).unwrap(),
+        animals: match case.word("animals") {
+            "no-poultry" => Animals::NoPoultry,
+            "some-poultry" => Animals::SomePoultry,
+            _ => Animals::Unknown,
+        },
+        inside: case.reading("inside"),
+        thermometer: thermometer(case),
+        held: time(case, "held_s"),
+        rested: time(case, "rested_s"),
+        place: Place::default(),
+    };
+    let authority = Authority::from_key(case.word("authority")).unwrap();
+    let mut findings = Vec::new();
+    check(&plan, authority, None, &mut |finding| findings.push(finding));
+    answer_of(&findings)
+}

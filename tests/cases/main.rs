@@ -1,0 +1,154 @@
+//! Every check case of `references/cases` against this crate, and the case files
+//! against their schema. `cargo test --test cases -- --nocapture` prints how many cases
+//! there are of each mark.
+
+mod case;
+mod cook;
+mod cure;
+mod smoke;
+mod store;
+mod units;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use case::{Answer, Case, cases_of};
+use greenweight_references::{References, read, root};
+use rstest::rstest;
+use serde_json::{Value, json};
+
+/// The rooms that have a case file.
+const ROOMS: [&str; 5] = ["units", "cure", "cook", "store", "smoke"];
+
+fn run(case: &Case) -> Answer {
+    match case.operation.as_str() {
+        "mass" => units::mass(case),
+        "same_mass" => units::same_mass(case),
+        "volume" => units::volume(case),
+        "two_volumes" => units::two_volumes(case),
+        "density" => units::density(case),
+        "celsius" => units::celsius(case),
+        "tolerance" => units::tolerance(case),
+        "judge_reading" => units::judge_reading(case),
+        "ingoing" => cure::ingoing_level(case),
+        "largest_premix" => cure::largest(case),
+        "pumped" => cure::pumped_level(case),
+        "largest_in_pickle" => cure::largest_by_pump(case),
+        "pump" => cure::pump(case),
+        "pump_from_weights" => cure::pump_from_weights(case),
+        "immersion" => cure::immersion(case),
+        "largest_at_equilibrium" => cure::largest_in_tub(case),
+        "weighed" => cure::weighed(case),
+        "sodium_as_potassium_nitrite" => cure::sodium_as_potassium(case),
+        "ion_as_sodium_nitrite" => cure::ion_as_sodium(case),
+        "sodium_nitrite_as_ion" => cure::sodium_as_ion(case),
+        "bacon" => cure::bacon(case),
+        "accepted_band" => cure::accepted_band(case),
+        "dwell" => cook::dwell(case),
+        "cook" => cook::cook(case),
+        "chart" => store::chart(case),
+        "keep" => store::keep(case),
+        "cold_smoke" => smoke::cold_smoke(case),
+        other => panic!("{}: no operation {other}", case.key),
+    }
+}
+
+#[rstest]
+#[case::units("units")]
+#[case::cure("cure")]
+#[case::cook("cook")]
+#[case::store("store")]
+#[case::smoke("smoke")]
+fn every_case_gives_what_it_says(#[case] room: &str) {
+    for case in cases_of(room) {
+        let answer = run(&case);
+        for (name, expected) in &case.expect {
+            let got = answer.get(name.as_str());
+            let got = got.unwrap_or_else(|| panic!("{}: nothing gives {name}", case.key));
+            let same = match (got.as_f64(), expected.as_f64()) {
+                (Some(a), Some(b)) if case.tolerance > 0.0 => (a - b).abs() <= case.tolerance,
+                (Some(a), Some(b)) => a.to_bits() == b.to_bits(),
+                _ => got == expected,
+            };
+            assert!(same, "{}: {name} is {got}, expected {expected}. {}", case.key, case.claim);
+        }
+    }
+}
+
+#[test]
+fn every_case_file_is_run() {
+    let folder = root().join("references/cases");
+    let files: BTreeSet<_> = std::fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .filter(|path| path.extension().is_some_and(|ending| ending == "toml"))
+        .map(|path| path.file_stem().unwrap().to_str().unwrap().to_owned())
+        .collect();
+    assert_eq!(files, ROOMS.iter().map(|room| (*room).to_owned()).collect());
+}
+
+#[test]
+fn every_source_of_a_case_is_in_the_list_and_keys_are_unlike() {
+    let references = References::read();
+    for room in ROOMS {
+        let mut keys = BTreeSet::new();
+        for case in cases_of(room) {
+            references.source(&case.source);
+            assert!(keys.insert(case.key.clone()), "{room}: {} stands twice", case.key);
+        }
+    }
+}
+
+#[test]
+fn a_case_of_trade_practice_was_not_read_in_a_document() {
+    for case in ROOMS.iter().flat_map(|room| cases_of(room)) {
+        if case.source == "trade-practice" {
+            assert_eq!(case.seen, "memory", "{}", case.key);
+        }
+    }
+}
+
+#[test]
+fn the_counts_by_mark_are_printed_and_every_room_has_cases() {
+    let mut all = BTreeMap::new();
+    for room in ROOMS {
+        let mut counts = BTreeMap::new();
+        for case in cases_of(room) {
+            *counts.entry(case.seen.clone()).or_insert(0) += 1;
+            *all.entry(case.seen).or_insert(0) += 1;
+        }
+        assert!(!counts.is_empty(), "{room} has no case");
+        println!("{room}: {counts:?}");
+    }
+    println!("all: {all:?}, {} cases", all.values().sum::<i32>());
+}
+
+#[rstest]
+#[case::units("units")]
+#[case::cure("cure")]
+#[case::cook("cook")]
+#[case::store("store")]
+#[case::smoke("smoke")]
+fn every_case_file_is_valid_by_the_schema_and_a_case_without_a_source_is_not(#[case] room: &str) {
+    let folder = root().join("references/cases");
+    let schema: Value = serde_json::from_str(&read(&folder.join("cases.schema.json"))).unwrap();
+    let validator = jsonschema::validator_for(&schema).unwrap();
+    let table: toml::Table = read(&folder.join(format!("{room}.toml"))).parse().unwrap();
+    let mut cases = serde_json::to_value(table).unwrap();
+    let errors: Vec<_> =
+        validator.iter_errors(&cases).map(|e| format!("{e} at {}", e.instance_path())).collect();
+    assert!(errors.is_empty(), "{errors:#?}");
+
+    let valid = cases.clone();
+    cases["case"][0].as_object_mut().unwrap().remove("source");
+    assert!(!validator.is_valid(&cases));
+    for (field, wrong) in [
+        ("seen", json!("somewhere")),
+        ("operation", json!("guess")),
+        ("tolerance", json!(-1)),
+        ("claim", json!("")),
+    ] {
+        let mut cases = valid.clone();
+        cases["case"][0][field] = wrong;
+        assert!(!validator.is_valid(&cases), "{field}");
+    }
+}

@@ -21,7 +21,7 @@ use uom::si::f64::{Mass, Time};
 use uom::si::{Dimension, Quantity, Units};
 
 use crate::cite::Row;
-use crate::range::Range;
+use crate::range::{Range, against};
 use crate::units::Reading;
 
 /// What a check found.
@@ -48,28 +48,16 @@ impl Verdict {
     }
 }
 
-/// A quantity that can be held against a limit.
-///
-/// Conversions between customary and metric units cost a few units in the last
-/// place of an `f64`. Two values closer than [`SAME`] are the same value here, so
-/// that 1 oz to 100 lb written in grams still equals 625 mg/kg.
+/// A quantity that can be held against a limit, values closer than
+/// [`SAME`](crate::range::SAME) being one.
 pub trait Comparable: Copy {
     /// How the two compare, `None` when they cannot be.
     fn against(self, other: Self) -> Option<Ordering>;
 }
 
-/// Relative difference below which two values are one: sixteen units in the last
-/// place, some ten million times finer than any scale.
-pub const SAME: f64 = 16.0 * f64::EPSILON;
-
 impl Comparable for f64 {
     fn against(self, other: Self) -> Option<Ordering> {
-        // The smaller of the two sets the scale: beside infinity nothing is near.
-        if (self - other).abs() <= SAME * self.abs().min(other.abs()) {
-            Some(Ordering::Equal)
-        } else {
-            self.partial_cmp(&other)
-        }
+        against(self, other)
     }
 }
 

@@ -14,6 +14,7 @@
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
+use core::cmp::Ordering;
 use core::fmt;
 use core::marker::PhantomData;
 use core::ops::{Add, Div, Mul, Sub};
@@ -99,6 +100,24 @@ impl fmt::Display for OutOfRange {
 }
 
 impl core::error::Error for OutOfRange {}
+
+/// Relative difference below which two values are one: sixteen units in the last place,
+/// some ten million times finer than any scale.
+///
+/// Conversions between customary and metric units cost a few units in the last place of
+/// an `f64`; 1 oz to 100 lb written in grams still equals 625 mg/kg.
+pub const SAME: f64 = 16.0 * f64::EPSILON;
+
+/// How two values compare when those closer than [`SAME`] are one; `None` when either is
+/// not a number. Beside infinity nothing is near: the smaller value sets the measure.
+#[must_use]
+pub fn against(value: f64, other: f64) -> Option<Ordering> {
+    if (value - other).abs() <= SAME * value.abs().min(other.abs()) {
+        Some(Ordering::Equal)
+    } else {
+        value.partial_cmp(&other)
+    }
+}
 
 /// Why a range could not be made.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]

@@ -527,6 +527,11 @@ fn a_print_never_crosses_the_limit_beside_it(
 }
 
 #[test]
+fn beside_infinity_a_value_prints_as_itself() {
+    assert_eq!(Shown::new(5.0, "g").beside(f64::INFINITY).to_string(), "5 g");
+}
+
+#[test]
 fn a_value_at_an_awkward_limit_is_printed_as_the_limit() {
     let limit: f64 = (155.0 - 32.0) / 1.8;
     let print = |value| Shown::new(value, "°C").beside(limit).to_string();

@@ -1,9 +1,8 @@
 use core::cmp::Ordering;
 use core::fmt::{self, Write};
 
-/// Relative difference up to which a value and a limit are the same number, reckoned
-/// two ways.
-const SAME: f64 = 16.0 * f64::EPSILON;
+use crate::range::{SAME, against};
+
 /// Relative width up to which a range is one value and the rounding of its arithmetic.
 const ONE_VALUE: f64 = 1e-9;
 /// A value with no more digits than this is printed in full.
@@ -12,15 +11,6 @@ const IN_FULL: i32 = 6;
 const ROUNDED: i32 = 4;
 /// Digits that tell any two `f64` apart, and one for a power of ten misjudged by one.
 const ALL: i32 = 18;
-
-/// How `value` lies to `limit`, rounding of the arithmetic aside.
-fn against(value: f64, limit: f64) -> Option<Ordering> {
-    if (value - limit).abs() <= SAME * limit.abs() {
-        Some(Ordering::Equal)
-    } else {
-        value.partial_cmp(&limit)
-    }
-}
 
 /// A value and the nearest limits on either side of it.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -1,0 +1,80 @@
+use std::path::PathBuf;
+
+use greenweight::finding::{Force, Verdict};
+use greenweight::recipe::{Checked, Recipe};
+use greenweight::report::{Checkup, Unread, to_json, to_text};
+use serde_json::Value;
+
+use crate::recipe::faults_have_places;
+
+/// A changed recipe is read, checked and reported, and the two reports are sound.
+pub fn check(bytes: &[u8]) {
+    let text = crate::mutated(bytes);
+    let path = PathBuf::from("recipe.toml");
+    let recipe = match Recipe::read(&text) {
+        Ok(recipe) => recipe,
+        Err(unreadable) => {
+            faults_have_places(&text, &unreadable);
+            let count = unreadable.faults.len();
+            let unread = [Unread { path, text, faults: unreadable.faults }];
+            let report = json(&to_json(&[], &unread).expect("a report"));
+            let faults = report.pointer("/unread/0/faults").and_then(Value::as_array);
+            assert_eq!(faults.map(Vec::len), Some(count));
+            return;
+        }
+    };
+    let checkup = Checkup::new(path, &text, recipe);
+    let worst = checkup.findings.iter().map(|checked| checked.finding.verdict).max();
+    assert_eq!(checkup.verdict(), worst.unwrap_or(Verdict::Unproven));
+    let checkups = [checkup];
+    assert!(!to_text(&checkups).is_empty());
+    let report = json(&to_json(&checkups, &[]).expect("a report"));
+    let [checkup] = &checkups;
+
+    assert_eq!(report["files"][0]["verdict"], checkup.verdict().words());
+    let printed = report["files"][0]["findings"].as_array().expect("findings");
+    assert_eq!(printed.len(), checkup.findings.len());
+    for (checked, printed) in checkup.findings.iter().zip(printed) {
+        let place = checked.finding.place;
+        crate::lies_in(&text, place.start, place.end);
+        finding(checked, printed);
+    }
+}
+
+fn json(text: &str) -> Value {
+    serde_json::from_str(text).expect("the report is JSON")
+}
+
+/// A finding and its print say the same, and no figure is lost: JSON has no NaN, and
+/// what is not a number would be printed as `null`.
+fn finding(checked: &Checked, printed: &Value) {
+    let finding = &checked.finding;
+    assert_eq!(printed["verdict"], finding.verdict.words());
+    assert!(
+        finding.rule.force != Force::Advice || finding.verdict != Verdict::Breaks,
+        "advice is never broken: {finding:?}"
+    );
+    if finding.verdict == Verdict::Meets {
+        assert_eq!(finding.missing, None, "something is missing and it meets: {finding:?}");
+    }
+    assert_eq!(printed["found"].is_object(), finding.found.is_some(), "{printed}");
+    if finding.found.is_some() {
+        assert!(printed["found"]["low"].is_number(), "{printed}");
+        assert_eq!(printed["found"]["nominal"].is_number(), finding.nominal.is_some(), "{printed}");
+        if let (Some(low), Some(high)) =
+            (printed["found"]["low"].as_f64(), printed["found"]["high"].as_f64())
+        {
+            assert!(low <= high, "{printed}");
+        }
+    }
+    assert_eq!(printed["limit"].is_object(), finding.limit.is_some(), "{printed}");
+    if let Some(limit) = finding.limit {
+        assert!(printed["limit"]["figure"].is_number(), "{printed}");
+        assert_eq!(printed["limit"]["second"].is_number(), limit.figures().1.is_some());
+    }
+    for words in ["/found/text", "/limit/text", "/margin", "/mend"] {
+        let Some(words) = printed.pointer(words).and_then(Value::as_str) else { continue };
+        let strange = |word: &str| matches!(word, "NaN" | "inf" | "-inf");
+        assert!(!words.split([' ', '(', ')']).any(strange), "{words:?} in {printed}");
+    }
+}

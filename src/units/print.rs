@@ -1,7 +1,7 @@
 use core::cmp::Ordering;
 use core::fmt::{self, Write};
 
-use crate::range::{SAME, against};
+use crate::range::against;
 
 /// Relative width up to which a range is one value and the rounding of its arithmetic.
 const ONE_VALUE: f64 = 1e-9;

@@ -4,6 +4,7 @@ use super::agent::{
     SodiumNitrite,
 };
 use super::level::Level;
+use super::method::PremixMass;
 
 /// The strength of a curing premix by agent, as its label gives it. What is not
 /// named is zero: a label names every curing agent.
@@ -123,6 +124,58 @@ impl Premix {
     pub fn nitrate(&self) -> Level<NitrateSalts, InPremix> {
         self.sodium_nitrate.as_weighed() + self.potassium_nitrate.as_weighed()
     }
+}
+
+impl Premix {
+    /// Two premixes mixed: each agent at the mean of its strengths, weighted by mass.
+    ///
+    /// strength = (m₁ s₁ + m₂ s₂) / (m₁ + m₂). With plain salt for the second this dilutes
+    /// a premix to another strength.
+    ///
+    /// # Errors
+    /// [`CureError::OutOfRange`] when both masses are zero.
+    ///
+    /// ```
+    /// use greenweight::cure::{Level, Premix, PremixMass};
+    /// use greenweight::units::grams;
+    ///
+    /// let strong = Premix::new().with_sodium_nitrite(Level::percent(6.25)?)?;
+    /// let weak = Premix::mixed(PremixMass::new(grams(80.0))?, &strong, PremixMass::new(grams(920.0))?, &Premix::new())?;
+    /// assert_eq!(weak.sodium_nitrite().mg_per_kg(), 5_000.0);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn mixed(
+        first: PremixMass,
+        a: &Self,
+        second: PremixMass,
+        b: &Self,
+    ) -> Result<Self, CureError> {
+        let (m, n) = (first.mass().value, second.mass().value);
+        BOTH.check(m + n)?;
+        let mean = |a: f64, b: f64| (m * a + n * b) / (m + n);
+        Ok(Self {
+            sodium_nitrite: Level::of(mean(
+                a.sodium_nitrite.mg_per_kg(),
+                b.sodium_nitrite.mg_per_kg(),
+            )),
+            potassium_nitrite: Level::of(mean(
+                a.potassium_nitrite.mg_per_kg(),
+                b.potassium_nitrite.mg_per_kg(),
+            )),
+            sodium_nitrate: Level::of(mean(
+                a.sodium_nitrate.mg_per_kg(),
+                b.sodium_nitrate.mg_per_kg(),
+            )),
+            potassium_nitrate: Level::of(mean(
+                a.potassium_nitrate.mg_per_kg(),
+                b.potassium_nitrate.mg_per_kg(),
+            )),
+        })
+    }
+}
+
+crate::range::bounds! {
+    BOTH: "mass of both premixes together", "kg", 1e-9, 2e6;
 }
 
 impl Default for Premix {

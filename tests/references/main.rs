@@ -1,5 +1,5 @@
 //! The published figures against themselves: each is worked out or read again from
-//! the words its document prints, and a second transcription must agree.
+//! the words its document prints, and a second keying must agree.
 
 mod check;
 mod second_key;
@@ -37,6 +37,6 @@ fn units_are_what_their_rows_say() {
 }
 
 #[test]
-fn a_second_transcription_of_each_table_agrees_with_the_first() {
+fn a_second_keying_of_each_table_agrees_with_the_first() {
     second_key::compare(&References::read());
 }

@@ -1,4 +1,4 @@
-//! A second transcription of the tables that can hurt, typed independently of the
+//! A second keying of the tables that can hurt, typed independently of the
 //! first, in `references/second-key/`.
 
 use greenweight::units::read_duration;
@@ -130,9 +130,7 @@ pub fn compare(references: &References) {
             );
             key == source && degrees && *hours == optional(row, "hours")
         });
-        ceilings.remove(
-            found.unwrap_or_else(|| panic!("{} is not in the second transcription", row.key)),
-        );
+        ceilings.remove(found.unwrap_or_else(|| panic!("{} is not in the second keying", row.key)));
     }
-    assert!(ceilings.is_empty(), "only in the second transcription: {ceilings:?}");
+    assert!(ceilings.is_empty(), "only in the second keying: {ceilings:?}");
 }

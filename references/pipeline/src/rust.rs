@@ -153,7 +153,7 @@ fn statics(table: &Table) -> String {
     let name = constant(table.path.split('/').nth(1).unwrap());
     match table.shape.as_str() {
         // Read by people and by other programs; no code of this crate uses them.
-        "unit" | "premix-strength" | "words" | "rounded-pair" => String::new(),
+        "unit" | "premix-strength" | "words" | "rounded-pair" | "listed" => String::new(),
         "curing-limit" if table.authority.as_deref() == Some("none") => String::new(),
         "curing-limit" => array(table, &table.title, &name, "ProductLimit", rows, |row| {
             let counted_as = match row.words("counted_as") {

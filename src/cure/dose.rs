@@ -1,6 +1,7 @@
 use uom::si::f64::Mass;
 
-use super::check::{Batch, row};
+use super::batch::Batch;
+use super::check::row;
 use super::limit::MeasuredOn;
 use super::method::{PremixMass, largest_reading, smallest_premix};
 use super::premix::Premix;

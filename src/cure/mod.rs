@@ -24,6 +24,8 @@
 #![doc = include_str!("../../references/pages/cure/us-bacon.md")]
 
 mod agent;
+mod bacon;
+mod batch;
 mod check;
 mod dose;
 mod level;
@@ -39,7 +41,8 @@ pub use agent::{
     NitriteSalts, OnFinishedWeight, OnGreenWeight, OnMeatAndPickle, OnProductAsMade,
     PotassiumNitrate, PotassiumNitrite, Residual, SodiumNitrate, SodiumNitrite, Substance,
 };
-pub use check::{Batch, Cure, Pickle, RULES, Weighed, answers, check, unanswered};
+pub use batch::{Batch, Cure, Pickle, Weighed};
+pub use check::{RULES, answers, check, unanswered};
 pub use dose::{Dose, NoDose, dose};
 pub use level::Level;
 pub use limit::{

@@ -2,7 +2,8 @@ use super::agent::{
     Agent, CuringSalts, InPremix, NitrateIon, NitriteIon, OnProductAsMade, SodiumNitrate,
     SodiumNitrite,
 };
-use super::check::{Batch, INGOING_NITRATE, INGOING_NITRITE, Known, NO_ROW};
+use super::batch::{Batch, Known};
+use super::check::{INGOING_NITRATE, INGOING_NITRITE, NO_ROW};
 use super::level::Level;
 use super::limit::{Agents, CountedAs, MeasuredOn, ProductLimit};
 use super::method::{GreenWeight, PremixMass, ingoing, ingoing_between, largest_reading};

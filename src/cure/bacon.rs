@@ -1,0 +1,195 @@
+use super::agent::{Agent, Ascorbate, InPremix, OnGreenWeight};
+use super::batch::{BEYOND, Batch, Known, SCALE, STRENGTH};
+use super::check::{NO_ROW, ceiling};
+use super::level::Level;
+use super::limit::{BaconFormula, BaconLimit, Method};
+use super::premix::Premix;
+use super::table::{US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SODIUM, US_BACON_TOLERANCE};
+use crate::authority::Authority;
+use crate::cite::{Cited, Row};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
+
+pub(super) const BACON_NITRITE: Rule =
+    Rule::new("cure/bacon-nitrite", "nitrite in bacon", Force::Safety);
+pub(super) const BACON_NITRATE: Rule =
+    Rule::new("cure/bacon-nitrate", "no nitrate in bacon", Force::Safety);
+pub(super) const BACON_ASCORBATE: Rule =
+    Rule::new("cure/bacon-ascorbate", "ascorbate or erythorbate in pumped bacon", Force::Safety);
+
+const CULTURE: Missing = Missing::new(
+    "the sugar and the lactic culture without which so little nitrite is not allowed",
+    "use the standard amount; or make it with at least 0.7 % fermentable sugar and a lactic culture, and say so under cure",
+);
+
+pub(super) fn nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
+    // Any nitrate breaks the rule, whatever the weights: the label alone decides.
+    let place = batch
+        .cures
+        .iter()
+        .find(|cure| cure.strength.is_some_and(|premix| premix.nitrate().mg_per_kg() > 0.0));
+    let unknown = batch.cures.iter().find(|cure| cure.strength.is_none());
+    let finding = |verdict| {
+        Finding::new(&BACON_NITRATE, verdict)
+            .limit(US_BACON_NITRATE.value)
+            .row(&US_BACON_NITRATE.row)
+    };
+    report(match (place, unknown) {
+        (Some(cure), _) => finding(Verdict::Breaks).at(cure.place).mend(Mend::LeaveOut),
+        (None, Some(cure)) => finding(Verdict::Unproven).at(cure.place).missing(STRENGTH),
+        (None, None) => finding(Verdict::Meets).at(batch.place),
+    });
+}
+
+pub(super) fn nitrite(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
+    let potassium = batch.total(Premix::potassium_nitrite);
+    if potassium.is_zero() {
+        judge(batch, authority, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
+    } else if batch.total(Premix::sodium_nitrite).is_zero() {
+        judge(batch, authority, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
+    } else {
+        // Both salts: the potassium salt counts as the sodium salt of the same nitrite.
+        let both = |premix: &Premix| {
+            premix.sodium_nitrite() + premix.potassium_nitrite().as_sodium_nitrite()
+        };
+        judge(batch, authority, &US_BACON_SODIUM, both, report);
+    }
+}
+
+fn judge<A: Agent>(
+    batch: &Batch<'_>,
+    authority: Authority,
+    table: &'static [Cited<BaconLimit<A>>],
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
+    report: &mut impl FnMut(Finding),
+) {
+    let nitrite = batch.total(strength_of);
+    let find = |formula| {
+        table
+            .iter()
+            .find(move |row| row.value.authority == authority && row.value.formula == formula)
+    };
+    let formula = match batch.method {
+        Some(Method::Pumped) => pumped_formula(&nitrite, table),
+        Some(Method::Immersion) => BaconFormula::Immersion,
+        _ => BaconFormula::DryCure,
+    };
+    let Some(row) = find(formula) else {
+        report(Finding::new(&BACON_NITRITE, Verdict::Unproven).missing(NO_ROW).at(batch.place));
+        return;
+    };
+    let limit = row.value.limit;
+    let finding = match limit {
+        Limit::Exactly(target) => {
+            let finding = on_target(&BACON_NITRITE, target, accepted_around(target), &nitrite);
+            let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
+            batch.mend_target(finding, target, batch.only_source(strength_of))
+        }
+        _ => ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of).row(&row.row),
+    };
+    report(with_culture(batch, &row.value, finding));
+    if let Some(prescribed) = row.value.ascorbate {
+        ascorbate(batch, prescribed, &row.row, report);
+    }
+}
+
+/// A formula that asks for sugar and a lactic culture breaks without them.
+fn with_culture<A: Agent>(batch: &Batch<'_>, limit: &BaconLimit<A>, finding: Finding) -> Finding {
+    let enough = limit
+        .sugar_percent
+        .is_none_or(|least| batch.sugar_percent.is_some_and(|sugar| sugar >= least));
+    let too_little = limit
+        .sugar_percent
+        .is_some_and(|least| batch.sugar_percent.is_some_and(|sugar| sugar < least));
+    let without = limit.lactic_culture && batch.culture == Some(false);
+    let cultured = !limit.lactic_culture || batch.culture == Some(true);
+    match finding.verdict {
+        Verdict::Meets if too_little || without => {
+            Finding { verdict: Verdict::Breaks, ..finding }.missing(CULTURE)
+        }
+        Verdict::Meets if !(enough && cultured) => {
+            Finding { verdict: Verdict::Unproven, ..finding }.missing(CULTURE)
+        }
+        _ => finding,
+    }
+}
+
+/// Which of the three pumped formulas a level aims at.
+fn pumped_formula<A: Agent>(
+    nitrite: &Known<A, OnGreenWeight>,
+    table: &'static [Cited<BaconLimit<A>>],
+) -> BaconFormula {
+    let aims = |row: &&Cited<BaconLimit<A>>| match row.value.limit {
+        Limit::Exactly(target) => close(nitrite.nominal, target),
+        Limit::Between(..) => row.value.limit.met_by(nitrite.nominal) == Some(true),
+        _ => false,
+    };
+    table.iter().find(aims).map_or(BaconFormula::Pumped, |row| row.value.formula)
+}
+
+/// A prescribed amount is printed in whole mg/kg; a formulation that rounds to it is it.
+fn close<A: Agent>(nominal: Level<A, OnGreenWeight>, target: Level<A, OnGreenWeight>) -> bool {
+    (nominal.mg_per_kg() - target.mg_per_kg()).abs() <= 0.5
+}
+
+/// A level held against a prescribed amount. `accepted` is how far one belly may stray
+/// from the amount; without it only the formulation is judged.
+fn on_target<A: Agent>(
+    rule: &'static Rule,
+    target: Level<A, OnGreenWeight>,
+    accepted: Option<Limit<Level<A, OnGreenWeight>>>,
+    known: &Known<A, OnGreenWeight>,
+) -> Finding {
+    let finding = known.against(rule, Limit::Exactly(target));
+    if known.missing.is_some() {
+        return finding;
+    }
+    let strays = accepted.is_some_and(|band| band.judge(&known.range) != Verdict::Meets);
+    let within_reach = known.range.contains(target) && !known.range.is_exact();
+    let verdict = match (close(known.nominal, target), strays) {
+        (true, false) if known.scaled => Verdict::Meets,
+        (true, _) => Verdict::Unproven,
+        (false, _) if within_reach => Verdict::Unproven,
+        (false, _) => Verdict::Breaks,
+    };
+    let missing = (verdict == Verdict::Unproven && !known.scaled).then_some(SCALE);
+    Finding { verdict, missing, ..finding }
+}
+
+/// The variation that is accepted around the standard amount, as a share of any.
+fn accepted_around<A>(target: Level<A, OnGreenWeight>) -> Option<Limit<Level<A, OnGreenWeight>>>
+where
+    A: Agent,
+{
+    let Limit::Between(low, high) = US_BACON_TOLERANCE.value else {
+        return None;
+    };
+    let middle = (low.mg_per_kg() + high.mg_per_kg()) * 0.5;
+    let end = |end: f64| Level::of(target.mg_per_kg() * end / middle);
+    Some(Limit::Between(end(low.mg_per_kg()), end(high.mg_per_kg())))
+}
+
+fn ascorbate(
+    batch: &Batch<'_>,
+    prescribed: Level<Ascorbate, OnGreenWeight>,
+    row: &'static Row,
+    report: &mut impl FnMut(Finding),
+) {
+    let pure = Level::<Ascorbate, InPremix>::of(1e6);
+    let known = match batch.ascorbate.map(|mass| (mass, batch.level_of(mass, pure))) {
+        None => Known::zero(batch.place),
+        Some((mass, Some((nominal, range)))) => Known {
+            nominal,
+            range,
+            missing: None,
+            scaled: mass.scale.is_some(),
+            place: batch.place,
+        },
+        Some((_, None)) => Known { missing: Some(BEYOND), ..Known::zero(batch.place) },
+    };
+    let finding = on_target(&BACON_ASCORBATE, prescribed, None, &known).row(row);
+    report(batch.mend_target(
+        finding,
+        prescribed,
+        Some((batch.ascorbate.and_then(|a| a.scale), pure)),
+    ));
+}

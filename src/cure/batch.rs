@@ -1,0 +1,424 @@
+use uom::si::f64::Mass;
+
+use super::CureError;
+use super::agent::{Agent, Basis, InPremix, OnGreenWeight};
+use super::level::Level;
+use super::limit::Method;
+use super::method::{
+    GreenWeight, PickleWeight, PremixMass, Pump, equilibrated, equilibrated_between, ingoing,
+    ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix, largest_reading,
+    pumped, pumped_between,
+};
+use super::premix::Premix;
+use crate::finding::{Finding, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::food::Food;
+use crate::range::{Measured, Range};
+use crate::units::{floor_to_division, kilograms};
+
+pub(super) const STRENGTH: Missing = Missing::new(
+    "the strength of a curing premix",
+    "write strength = { sodium-nitrite = \"… %\" } from the label of the pack; never guess it",
+);
+const WEIGHT: Missing = Missing::new(
+    "the weight of a curing premix: a spoon is not a weight",
+    "weigh it, and write the amount in grams or ounces",
+);
+pub(super) const BEYOND: Missing = Missing::new(
+    "a weight of curing premix that a kitchen can have",
+    "check the amount and its unit",
+);
+pub(super) const SCALE: Missing = Missing::new(
+    "how finely the curing premix was weighed",
+    "write the smallest step of the scale under [instruments], as scale = \"1 g\"",
+);
+const GREEN: Missing = Missing::new(
+    "the green weight: every ingredient of kind \"meat\" needs a weight that its scale can show",
+    "weigh the meat, in the component that the premix cures",
+);
+const METHOD: Missing = Missing::new(
+    "the cure method",
+    "write cure = { method = \"ground\" }, or dry-rub, pumped, immersion",
+);
+const MISFIT: Missing = Missing::new(
+    "a cure method that fits the food: ground meat is cured ground, and nothing else is",
+    "write method = \"ground\" for ground food, and dry-rub, pumped or immersion for whole cuts",
+);
+const TOO_LITTLE: Missing = Missing::new(
+    "enough pickle: what is to be pumped in weighs more than the pickle",
+    "make more pickle, or write the pump that was weighed",
+);
+const PICKLE: Missing = Missing::new(
+    "the weight of the pickle and the pump",
+    "give every ingredient of the pickle its weight and part = \"pickle\", and write pump = \"10 %\"",
+);
+const IMMERSION: Missing = Missing::new(
+    "how an immersion cure is reckoned: by its pick-up, or at equilibrium; the two can differ tenfold",
+    "write pick_up = \"5 %\" as weighed, and equilibrium = true or false",
+);
+
+/// A mass as a scale shows it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Weighed {
+    /// The mass as written.
+    pub mass: Mass,
+    /// The smallest division of the scale, where the recipe says.
+    pub scale: Option<Mass>,
+}
+
+impl Weighed {
+    /// What the mass may be.
+    ///
+    /// # Errors
+    /// [`CureError::OutOfRange`] for a mass or a division that no scale has.
+    pub fn range(&self) -> Result<Range<PremixMass>, CureError> {
+        PremixMass::range(match self.scale {
+            Some(division) => Range::weighed(self.mass, division)?,
+            None => Range::exactly(self.mass)?,
+        })
+    }
+}
+
+/// An ingredient that brings curing agents.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Cure {
+    /// Its mass, or `None` where it is measured by the spoon.
+    pub mass: Option<Weighed>,
+    /// Its strength, or `None` where the recipe does not say.
+    pub strength: Option<Premix>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// The pickle of a pumped or immersed cure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Pickle {
+    /// The weight of all of it.
+    pub weight: Range<PickleWeight>,
+    /// How much of it the meat takes up, pumped or picked up, where the recipe says.
+    pub taken_up: Option<Range<Pump>>,
+    /// Whether an immersion lasts until meat and pickle are at equilibrium, where the
+    /// recipe says.
+    pub equilibrium: Option<bool>,
+}
+
+/// What is cured, and how.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Batch<'a> {
+    /// The class of the food. Bacon has rules of its own.
+    pub food: Food,
+    /// Which products of the tables it is, for authorities whose limits go by product:
+    /// keys such as `eu/heat-treated`.
+    pub cured_as: &'a [&'static str],
+    /// The weight of all ingredients together, or `None` where it cannot be told.
+    pub product: Option<Range<Mass>>,
+    /// The method, or `None` where the recipe does not say.
+    pub method: Option<Method>,
+    /// The green weight, or `None` where it cannot be told.
+    pub green: Option<Range<GreenWeight>>,
+    /// Whether meat, pickle and product were weighed on a scale whose division is known.
+    pub scaled: bool,
+    /// Everything that brings curing agents.
+    pub cures: &'a [Cure],
+    /// The pickle, for a pumped or immersed cure.
+    pub pickle: Option<Pickle>,
+    /// Ascorbate or erythorbate, anhydrous; `None` where there is none.
+    pub ascorbate: Option<Weighed>,
+    /// Added fermentable sugar in percent, where the recipe says.
+    pub sugar_percent: Option<f64>,
+    /// Whether a lactic culture is added, where the recipe says.
+    pub culture: Option<bool>,
+    /// Where the cure stands in the document.
+    pub place: Place,
+}
+
+/// A level by the masses as written, and between what they may be.
+pub(super) type NominalAndRange<A, B> = (Level<A, B>, Range<Level<A, B>>);
+
+/// A level that is known, perhaps only from below.
+pub(super) struct Known<A, B> {
+    pub(super) nominal: Level<A, B>,
+    pub(super) range: Range<Level<A, B>>,
+    pub(super) missing: Option<Missing>,
+    /// Whether every mass in it was weighed on a scale whose division is known.
+    pub(super) scaled: bool,
+    pub(super) place: Place,
+}
+
+impl<A: Agent, B: Basis> Known<A, B> {
+    pub(super) fn zero(place: Place) -> Self {
+        let zero = Level::of(0.0);
+        Self {
+            nominal: zero,
+            range: Range::ordered(zero, zero),
+            missing: None,
+            scaled: true,
+            place,
+        }
+    }
+
+    pub(super) fn is_zero(&self) -> bool {
+        self.range.high().mg_per_kg() <= 0.0
+    }
+
+    /// A finding of this level held against a limit. What is missing leaves the level
+    /// open upwards; a scale that is not stated leaves even a met limit unproven.
+    pub(super) fn against(&self, rule: &'static Rule, limit: Limit<Level<A, B>>) -> Finding {
+        let range = match self.missing {
+            None => self.range,
+            Some(_) => Range::ordered(self.range.low(), Level::of(f64::INFINITY)),
+        };
+        let verdict = limit.judge(&range);
+        let finding = Finding::new(rule, verdict).found(&range).limit(limit).at(self.place);
+        let finding = if self.missing.is_none() { finding.nominal(self.nominal) } else { finding };
+        match (verdict, self.missing, self.scaled) {
+            (Verdict::Unproven, Some(missing), _) => finding.missing(missing),
+            (Verdict::Meets, None, false) if !self.is_zero() => {
+                Finding { verdict: Verdict::Unproven, ..finding }.missing(SCALE)
+            }
+            _ => finding,
+        }
+    }
+}
+
+impl Batch<'_> {
+    /// Why no level can be worked out at all, if that is so.
+    pub(super) fn unknowable(&self) -> Option<Missing> {
+        let ground = self.method == Some(Method::Ground);
+        if self.method.is_some() && ground != self.food.is_ground() {
+            return Some(MISFIT);
+        }
+        match self.method {
+            None => Some(METHOD),
+            Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
+            Some(Method::Pumped) => {
+                match self.pickle.and_then(|pickle| Some((pickle.weight, pickle.taken_up?))) {
+                    None => Some(PICKLE),
+                    Some((weight, taken_up)) => {
+                        let needed =
+                            self.green.map(|green| green.low().mass() * taken_up.low().fraction());
+                        needed
+                            .is_none_or(|needed| needed > weight.high().mass())
+                            .then_some(if needed.is_none() { GREEN } else { TOO_LITTLE })
+                    }
+                }
+            }
+            Some(Method::Immersion) => match self.pickle {
+                None => Some(PICKLE),
+                Some(Pickle { equilibrium: Some(true), .. }) => {
+                    self.green.is_none().then_some(GREEN)
+                }
+                Some(Pickle { taken_up: None, .. }) => Some(IMMERSION),
+                Some(Pickle { equilibrium: None, .. }) => self.green.is_none().then_some(GREEN),
+                Some(_) => None,
+            },
+        }
+    }
+
+    pub(super) fn level_of<A: Agent>(
+        &self,
+        premix: Weighed,
+        strength: Level<A, InPremix>,
+    ) -> Option<NominalAndRange<A, OnGreenWeight>> {
+        let weighed = premix.range().ok()?;
+        let shown = PremixMass::new(premix.mass).ok()?;
+        let strengths = Range::ordered(strength, strength);
+        let by_pickle = |pickle: &Pickle, taken_up: Range<Pump>| {
+            let nominal = pumped(shown, strength, pickle.middle()?, middle_of(taken_up)?);
+            Some((nominal, pumped_between(weighed, strengths, pickle.weight, taken_up)))
+        };
+        match self.method? {
+            Method::Ground | Method::DryRub => {
+                let green = self.green?;
+                let nominal = ingoing(shown, strength, middle_green(green)?);
+                Some((nominal, ingoing_between(weighed, strengths, green)))
+            }
+            Method::Pumped => {
+                let pickle = self.pickle.as_ref()?;
+                by_pickle(pickle, pickle.taken_up?)
+            }
+            Method::Immersion => {
+                let pickle = self.pickle.as_ref()?;
+                let by_pick_up = pickle.taken_up.and_then(|taken_up| by_pickle(pickle, taken_up));
+                let at_rest = self.green.and_then(|green| {
+                    let middle = (middle_green(green)?, pickle.middle()?);
+                    let nominal = equilibrated(shown, strength, middle.0, middle.1).as_ingoing();
+                    let range = equilibrated_between(weighed, strengths, green, pickle.weight);
+                    Some((nominal, range))
+                });
+                match pickle.equilibrium {
+                    Some(true) => at_rest,
+                    Some(false) => by_pick_up,
+                    None => Some(either(by_pick_up?, at_rest?)),
+                }
+            }
+        }
+    }
+
+    /// The level of one agent on green weight, over all ingredients.
+    pub(super) fn total<A: Agent>(
+        &self,
+        strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+    ) -> Known<A, OnGreenWeight> {
+        self.total_by(strength_of, |mass, strength| self.level_of(mass, strength))
+    }
+
+    /// The level of one agent over all ingredients, each reckoned by `level_of`.
+    pub(super) fn total_by<A: Agent, B: Basis>(
+        &self,
+        strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+        level_of: impl Fn(Weighed, Level<A, InPremix>) -> Option<NominalAndRange<A, B>>,
+    ) -> Known<A, B> {
+        let mut known = Known { scaled: self.scaled, ..Known::zero(self.place) };
+        for cure in self.cures {
+            let (Some(mass), Some(strength)) = (cure.mass, cure.strength) else {
+                known.missing = Some(if cure.strength.is_none() { STRENGTH } else { WEIGHT });
+                known.place = cure.place;
+                continue;
+            };
+            let strength = strength_of(&strength);
+            if strength.mg_per_kg() <= 0.0 {
+                continue;
+            }
+            let sum = level_of(mass, strength).and_then(|(nominal, range)| {
+                let sum = known.range.plus(range).ok()?;
+                // Rounding outward must not leave less than nothing.
+                let low = if sum.low() < Level::ZERO { Level::ZERO } else { sum.low() };
+                Some((known.nominal + nominal, Range::ordered(low, sum.high())))
+            });
+            let Some((nominal, range)) = sum else {
+                known.missing = Some(BEYOND);
+                known.place = cure.place;
+                continue;
+            };
+            (known.nominal, known.range) = (nominal, range);
+            known.scaled &= mass.scale.is_some();
+            if known.missing.is_none() {
+                known.place = cure.place;
+            }
+        }
+        known
+    }
+
+    /// The only ingredient that brings the agent: its scale and its strength.
+    pub(super) fn only_source<A: Agent>(
+        &self,
+        strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+    ) -> Option<(Option<Mass>, Level<A, InPremix>)> {
+        let mut sources = self
+            .cures
+            .iter()
+            .filter_map(|cure| Some((cure.mass?.scale, strength_of(&cure.strength?))))
+            .filter(|(_, strength)| strength.mg_per_kg() > 0.0);
+        let only = sources.next();
+        if sources.next().is_some() { None } else { only }
+    }
+
+    /// What would bring the level under a ceiling.
+    pub(super) fn mend_ceiling<A: Agent>(
+        &self,
+        ceiling: Level<A, OnGreenWeight>,
+        known: &Known<A, OnGreenWeight>,
+        strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
+    ) -> Option<Mend> {
+        if ceiling.mg_per_kg() <= 0.0 {
+            return Some(Mend::LeaveOut);
+        }
+        let Some((scale, strength)) = self.only_source(strength_of) else {
+            let share = ceiling.mg_per_kg() / known.range.high().mg_per_kg();
+            return (share.is_finite() && share < 1.0).then_some(Mend::UseShare(share));
+        };
+        let most = self.most(ceiling, strength)?;
+        match (largest_reading(most, scale), scale) {
+            (Some(reading), _) => Some(Mend::UseAtMost(reading)),
+            // A reading of one division may be off by half of it: three halves must fit.
+            (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),
+            (None, None) => None,
+        }
+    }
+}
+
+impl Batch<'_> {
+    /// The most of an ingredient of this strength under a ceiling, all inputs at their
+    /// worst.
+    pub(super) fn most<A: Agent>(
+        &self,
+        ceiling: Level<A, OnGreenWeight>,
+        strength: Level<A, InPremix>,
+    ) -> Option<PremixMass> {
+        let by_pickle = |pickle: &Pickle| {
+            largest_in_pickle(ceiling, strength, pickle.weight.low(), pickle.taken_up?.high()).ok()
+        };
+        let at_rest = |pickle: &Pickle| {
+            largest_at_equilibrium(ceiling, strength, self.green?.low(), pickle.weight.low()).ok()
+        };
+        match self.method? {
+            Method::Ground | Method::DryRub => {
+                largest_premix(ceiling, strength, self.green?.low()).ok()
+            }
+            Method::Pumped => by_pickle(&self.pickle?),
+            Method::Immersion => {
+                let pickle = self.pickle?;
+                match pickle.equilibrium {
+                    Some(true) => at_rest(&pickle),
+                    Some(false) => by_pickle(&pickle),
+                    None => {
+                        let (one, two) = (by_pickle(&pickle)?, at_rest(&pickle)?);
+                        Some(if one < two { one } else { two })
+                    }
+                }
+            }
+        }
+    }
+
+    /// A finding that misses a prescribed amount, with the mass that would hit it.
+    pub(super) fn mend_target<A: Agent>(
+        &self,
+        finding: Finding,
+        target: Level<A, OnGreenWeight>,
+        source: Option<(Option<Mass>, Level<A, InPremix>)>,
+    ) -> Finding {
+        let (scale, strength) = source.map_or((None, None), |(scale, s)| (scale, Some(s)));
+        if finding.verdict == Verdict::Meets || finding.missing.is_some() {
+            return finding;
+        }
+        let mass = self.pickle.zip(strength).and_then(|(pickle, strength)| {
+            let per_kilogram = strength.mg_per_kg() * middle_of(pickle.taken_up?)?.fraction();
+            let kg = target.mg_per_kg() * pickle.middle()?.mass().value / per_kilogram;
+            PremixMass::new(kilograms(kg)).ok()
+        });
+        let shown = |mass: PremixMass| match scale {
+            // The nearest reading, and not the one below: it is a target.
+            Some(division) => {
+                floor_to_division(mass.mass() + division * 0.5, division).unwrap_or(mass.mass())
+            }
+            None => mass.mass(),
+        };
+        mass.map_or(finding, |mass| finding.mend(Mend::Weigh(shown(mass))))
+    }
+}
+
+impl Pickle {
+    fn middle(&self) -> Option<PickleWeight> {
+        PickleWeight::new((self.weight.low().mass() + self.weight.high().mass()) * 0.5).ok()
+    }
+}
+
+fn middle_of(taken_up: Range<Pump>) -> Option<Pump> {
+    Pump::new((taken_up.low().fraction() + taken_up.high().fraction()) * 0.5).ok()
+}
+
+fn middle_green(green: Range<GreenWeight>) -> Option<GreenWeight> {
+    GreenWeight::new((green.low().mass() + green.high().mass()) * 0.5).ok()
+}
+
+/// One of two reckonings, and it is not known which: the larger stands as nominal, and
+/// the range holds both.
+fn either<A: Agent>(
+    a: NominalAndRange<A, OnGreenWeight>,
+    b: NominalAndRange<A, OnGreenWeight>,
+) -> NominalAndRange<A, OnGreenWeight> {
+    let lower = |a, b| if a < b { a } else { b };
+    let higher = |a, b| if a > b { a } else { b };
+    let range = Range::ordered(lower(a.1.low(), b.1.low()), higher(a.1.high(), b.1.high()));
+    (higher(a.0, b.0), range)
+}

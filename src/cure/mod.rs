@@ -19,6 +19,26 @@
 //! for p ([`immersed`]); at equilibrium level = m s / (W + P) ([`equilibrated`]). Where a
 //! recipe does not say which, both are worked out and the range between them is judged.
 //!
+//! # What the authorities weigh
+//!
+//! A figure such as "150 mg/kg of nitrite" means nothing until four things are fixed:
+//! what is weighed, when, over what, and from which day.
+//!
+//! | authority | counted as | when | over what |
+//! |---|---|---|---|
+//! | United States, inspected meat | the salt itself, one figure for sodium and potassium; in bacon each its own | ingoing; and 200 ppm in the finished product, as sodium nitrite | green weight |
+//! | United States, fish and home-cure mixes | sodium nitrite | in the finished product | finished weight |
+//! | European Union from 9 October 2025 | the ion | ingoing, and a cap of the residue | the product as made |
+//! | European Union before, Great Britain | sodium nitrite, sodium nitrate | ingoing; some traditional products by residue only | the product as made |
+//! | Denmark | sodium nitrite | ingoing | the product as made |
+//! | Canada | the salt itself | ingoing, before smoking, cooking, fermenting | not said: both readings are judged |
+//! | Codex | the ion | residue | the food |
+//! | Australia and New Zealand | nitrate and nitrite together, as sodium nitrite | present | the food |
+//! | Japan | the nitrite ion | residue | the food |
+//!
+//! An ingoing limit can be proven from a recipe. A residue cannot: that finding is
+//! *unproven* and asks for an analysis.
+//!
 //! # The tables
 #![doc = include_str!("../../references/pages/cure/us-ingoing.md")]
 #![doc = include_str!("../../references/pages/cure/us-bacon.md")]

@@ -74,10 +74,12 @@ impl Recipe<'_> {
             .collect();
         let ascorbates = || component.ingredients.iter().filter(|i| i.kind == Kind::Ascorbate);
         let cure = component.cure;
-        let in_level = |i: &&Ingredient<'_>| i.kind == Kind::Meat || i.in_pickle;
+        // Whatever a level is divided by: for limits that go by product, all of it.
+        let by_product = !component.cured_as.is_empty();
+        let divides = |i: &&Ingredient<'_>| by_product || i.kind == Kind::Meat || i.in_pickle;
         let batch = Batch {
             food: component.food,
-            scaled: component.ingredients.iter().filter(in_level).all(|i| scale(i).is_some()),
+            scaled: component.ingredients.iter().filter(divides).all(|i| scale(i).is_some()),
             cured_as: &component.cured_as,
             product: self.sum(component, |i| !i.in_pickle),
             method: cure.and_then(|cure| cure.method),
@@ -253,7 +255,6 @@ impl Recipe<'_> {
     /// Time in the warm that no rule of this version judges is said to be unproven, and
     /// not passed over.
     fn check_warm(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let perishable = component.food != Food::Cheese;
         let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
         for (n, step) in component.steps.iter().enumerate() {
             let Some(at) = step.at else { continue };
@@ -269,7 +270,7 @@ impl Recipe<'_> {
                 StepKind::Pack | StepKind::Thaw | StepKind::Serve => true,
                 StepKind::ColdSmoke | StepKind::Refrigerate | StepKind::Freeze => false,
             };
-            if warm && unjudged && perishable {
+            if warm && unjudged {
                 let known = Range::ordered(at.value, at.value);
                 report(
                     Finding::new(&WARM, Verdict::Unproven)

@@ -219,15 +219,24 @@ fn component<'i>(
             "an ingredient of kind \"meat\" in a food that holds none: what class of food is it?";
         fault(faults, meat.place, message);
     }
+    let steps: Vec<_> = steps.iter().filter_map(|keys| step(keys, date, faults)).collect();
+    let raw = keys.yes("raw", faults).unwrap_or(false);
+    if let Some(to) = steps.iter().filter(|step| step.kind.heats()).find_map(|step| step.to)
+        && raw
+    {
+        let message =
+            "what is sold raw is not cooked to an inside temperature: drop `raw`, or this `to`";
+        fault(faults, to.place, message);
+    }
     Component {
         name,
         // Without a class the recipe is not returned, only its faults.
         food: food.unwrap_or(Food::Sauce),
-        raw: keys.yes("raw", faults).unwrap_or(false),
+        raw,
         ingredients,
         cured_as: cured_as(keys, faults),
         cure: keys.table("cure", CURE, faults).map(|keys| cure(&keys, faults)),
-        steps: steps.iter().filter_map(|keys| step(keys, date, faults)).collect(),
+        steps,
         record: self::record(&record, faults),
         place: keys.place,
     }

@@ -171,10 +171,19 @@ fn a_record_proves_only_the_time_it_shows(#[case] record: &[(&str, u16)], #[case
 #[case::meat_in_a_sauce(
     "[[component]]\nname = \"b\"\nfood = \"sauce\"\n[[component.ingredient]]\nname = \"m\"\nkind = \"meat\"\nfrom = \"pork\"\namount = \"1 kg\"\n"
 )]
+#[case::raw_and_cooked(
+    "[[component]]\nname = \"b\"\nfood = \"ground-meat\"\nraw = true\n[[component.step]]\ndo = \"cook\"\nat = \"200 °F\"\nto = \"120 °F\"\n"
+)]
 #[case::no_name("[[component]]\nname = \"\"\nfood = \"sauce\"\n")]
 #[case::a_turned_line("[[component]]\nname = \"a\u{202e}b\"\nfood = \"sauce\"\n")]
 fn what_hides_something_is_refused(#[case] part: &str) {
     assert_eq!(status("food = \"ground-meat\"", &[meat("pork"), part.to_owned()]), 2);
+}
+
+#[test]
+fn cheese_left_in_the_warm_is_not_passed_over() {
+    let warm = step("do = \"hold\"\nat = \"80 °F\"\nfor = \"3 days\"");
+    assert_ne!(status("food = \"cheese\"", &[warm]), 0);
 }
 
 #[test]

@@ -112,7 +112,8 @@ pub const SAME: f64 = 16.0 * f64::EPSILON;
 /// not a number. Beside infinity nothing is near: the smaller value sets the measure.
 #[must_use]
 pub fn against(value: f64, other: f64) -> Option<Ordering> {
-    if (value - other).abs() <= SAME * value.abs().min(other.abs()) {
+    let near = SAME * value.abs().min(other.abs());
+    if near.is_finite() && (value - other).abs() <= near {
         Some(Ordering::Equal)
     } else {
         value.partial_cmp(&other)

@@ -474,3 +474,15 @@ fn a_meat_smoked_cold_and_never_cooked_is_unproven() {
     assert_eq!(meat_never_cooked(&ColdSmoke { cooked_later: true, ..smoke }), None);
     assert_eq!(meat_never_cooked(&smoked(Food::Cheese, 60.0, 6.0)), None);
 }
+
+#[test]
+fn nothing_is_near_infinity_and_the_two_infinities_are_not_one() {
+    use core::cmp::Ordering;
+    use greenweight::range::against;
+    let infinite = f64::INFINITY;
+    assert_eq!(against(5.0, infinite), Some(Ordering::Less));
+    assert_eq!(against(infinite, infinite), Some(Ordering::Equal));
+    assert_eq!(against(-infinite, infinite), Some(Ordering::Less));
+    assert_eq!(against(f64::NAN, 1.0), None);
+    assert_eq!(Limit::AtMost(156.25).met_by(infinite), Some(false));
+}

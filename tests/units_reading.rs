@@ -529,6 +529,7 @@ fn a_print_never_crosses_the_limit_beside_it(
 #[test]
 fn beside_infinity_a_value_prints_as_itself() {
     assert_eq!(Shown::new(5.0, "g").beside(f64::INFINITY).to_string(), "5 g");
+    assert_eq!(ShownRange::new(5.0, f64::INFINITY, "g").to_string(), "5 to inf g");
 }
 
 #[test]

@@ -253,7 +253,8 @@ impl ShownRange {
     /// Both ends as one value, when they are one and lie to every limit alike.
     fn one_value(&self) -> Option<Decimal> {
         let (low, high) = (self.low.value, self.high.value);
-        if high - low > ONE_VALUE * high.abs().max(low.abs()) {
+        let width = high - low;
+        if !width.is_finite() || width > ONE_VALUE * high.abs().max(low.abs()) {
             return None;
         }
         let held = if self.high.is_limit { &self.high } else { &self.low };

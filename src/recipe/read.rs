@@ -22,7 +22,7 @@ bounds! {
     TOLERANCE: "thermometer tolerance", "K", 0.0, 50.0;
     WEIGHT: "amount", "kg", 0.0, 1e6;
     PREMIX: "amount of curing premix", "kg", 1e-9, 1e6;
-    PUMP: "pump", "mg/kg", 0.0, 1e6;
+    PUMP: "pump or pick-up", "mg/kg", 1e3, 1e6;
 }
 
 const RECIPE: &[&str] =

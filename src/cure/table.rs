@@ -356,7 +356,7 @@ pub static EU: [Cited<ProductLimit>; 88] = [
         },
     },
     Cited {
-        value: ProductLimit { authority: Authority::EuropeanUnion, product_key: "eu/cheese-analogue", product: "dairy-based cheese analogue", agents: Agents::Nitrate, counted_as: CountedAs::NotStated, measured_on: MeasuredOn::IngoingOnProduct, limit: Limit::AtMost(150.0), residual_cap: None, investigate_above: None, superseded: false },
+        value: ProductLimit { authority: Authority::EuropeanUnion, product_key: "eu/cheese-analogue", product: "dairy-based cheese analogue", agents: Agents::Nitrate, counted_as: CountedAs::NotStated, measured_on: MeasuredOn::CheeseMilk, limit: Limit::AtMost(150.0), residual_cap: None, investigate_above: None, superseded: false },
         row: Row {
             table: "cure/eu",
             key: "018-nitrate-old",
@@ -367,7 +367,7 @@ pub static EU: [Cited<ProductLimit>; 88] = [
         },
     },
     Cited {
-        value: ProductLimit { authority: Authority::EuropeanUnion, product_key: "eu/cheese-analogue", product: "dairy-based cheese analogue", agents: Agents::Nitrate, counted_as: CountedAs::NitrateIon, measured_on: MeasuredOn::IngoingOnProduct, limit: Limit::AtMost(75.0), residual_cap: None, investigate_above: Some(35.0), superseded: false },
+        value: ProductLimit { authority: Authority::EuropeanUnion, product_key: "eu/cheese-analogue", product: "dairy-based cheese analogue", agents: Agents::Nitrate, counted_as: CountedAs::NitrateIon, measured_on: MeasuredOn::CheeseMilk, limit: Limit::AtMost(75.0), residual_cap: None, investigate_above: Some(35.0), superseded: false },
         row: Row {
             table: "cure/eu",
             key: "018-nitrate-new",

@@ -40,3 +40,8 @@ fn units_are_what_their_rows_say() {
 fn a_second_keying_of_each_table_agrees_with_the_first() {
     second_key::compare(&References::read());
 }
+
+#[test]
+fn a_second_keying_of_the_limits_outside_the_united_states_agrees_with_the_first() {
+    second_key::compare_elsewhere(&References::read());
+}

@@ -134,3 +134,60 @@ pub fn compare(references: &References) {
     }
     assert!(ceilings.is_empty(), "only in the second keying: {ceilings:?}");
 }
+
+/// The limits outside the United States, keyed a second time in one file.
+pub fn compare_elsewhere(references: &References) {
+    let typed = lines("cure-elsewhere.csv");
+    let tables = [
+        ("eu", "cure/eu"),
+        ("gb", "cure/great-britain"),
+        ("ca", "cure/canada"),
+        ("codex", "cure/codex"),
+        ("anz", "cure/australia-new-zealand"),
+        ("jp", "cure/japan"),
+        ("dk", "cure/denmark"),
+    ];
+    let mut compared = 0;
+    for (short, path) in tables {
+        let typed: Vec<_> = typed.iter().filter(|cells| cells[0] == short).collect();
+        let rows = &references.table(path).rows;
+        assert_eq!(rows.len(), typed.len(), "{path}: number of rows");
+        for (row, cells) in rows.iter().zip(typed) {
+            let [_, id, figure, unit, expressed_as, basis, from, until, cap, investigate] =
+                cells.as_slice()
+            else {
+                panic!("{cells:?}")
+            };
+            let at = format!("{path}, {} against {id}", row.key);
+            let scale = if unit == "g/kg" { 1000.0 } else { 1.0 };
+            let figure = figure.parse::<f64>().unwrap() * scale;
+            assert!((row.number("mg_per_kg") - figure).abs() < 1e-9, "{at}");
+            let counted = match row.words("counted_as") {
+                "nitrite-ion" => "NO2",
+                "nitrate-ion" => "NO3",
+                "sodium-nitrite" => "NaNO2",
+                "sodium-nitrate" => "NaNO3",
+                "salts-as-weighed" => "salt",
+                "nitrate-and-nitrite-as-sodium-nitrite" => "total",
+                _ => "unsaid",
+            };
+            assert_eq!(counted, expressed_as, "{at}");
+            let measured = match row.words("basis") {
+                "ingoing" | "ingoing-on-product" => "ingoing",
+                "cheese-milk" => "milk",
+                "residual-at-end-of-process" => "end",
+                "residual-through-shelf-life" => "life",
+                "residual" => "residual",
+                "present-in-the-food" => "present",
+                _ => "unsaid",
+            };
+            assert_eq!(measured, basis, "{at}");
+            assert_eq!(row.from.clone().unwrap_or_default(), *from, "{at}");
+            assert_eq!(row.until.clone().unwrap_or_default(), *until, "{at}");
+            assert_eq!(optional(row, "residual_cap_mg_per_kg"), *cap, "{at}");
+            assert_eq!(optional(row, "investigate_above_mg_per_kg"), *investigate, "{at}");
+            compared += 1;
+        }
+    }
+    assert_eq!(compared, typed.len(), "rows of a table that is not compared");
+}

@@ -60,7 +60,8 @@ pub extern "C" fn greenweight_check(premix: Text, strength_percent: f64, green: 
     let cures = [Cure { mass: premix.mass().map(|mass| Weighed { mass, scale }), strength, place }];
     let green = green.mass().and_then(|mass| Range::exactly(mass).ok());
     let batch = Batch {
-        bacon: false,
+        food: Food::GroundMeat,
+        scaled: true,
         cured_as: &[],
         product: green,
         method: Some(Method::Ground),

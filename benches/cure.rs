@@ -62,7 +62,8 @@ fn cure(criterion: &mut Criterion) {
 
     let mut group = criterion.benchmark_group("cure inverse, 1000 batches");
     group.throughput(Throughput::Elements(1000));
-    // The same guarantees by hand: no zero strength, and never above the ceiling.
+    // The same guarantees by hand: no zero strength, no mass beyond a kitchen, and never
+    // above the ceiling.
     group.bench_function("plain f64", |b| {
         b.iter(|| {
             let plain = black_box(&plain);
@@ -70,8 +71,17 @@ fn cure(criterion: &mut Criterion) {
                 if strength <= 0.0 {
                     return f64::NAN;
                 }
-                let mass = ceiling * green / strength;
-                if mass * strength / green > ceiling { mass.next_down() } else { mass }
+                let mut mass = ceiling * green / strength;
+                if !(0.0..=1e6).contains(&mass) {
+                    return f64::NAN;
+                }
+                for _ in 0..8 {
+                    if mass * strength / green <= ceiling {
+                        break;
+                    }
+                    mass = mass.next_down();
+                }
+                mass
             };
             plain.iter().map(largest).sum::<f64>()
         });

@@ -1,0 +1,146 @@
+//! Bacon by its own rules (9 CFR 424.22(b)), and what the general rules leave unproven.
+
+use greenweight::authority::Authority;
+use greenweight::cure::{
+    Batch, Cure, GreenWeight, Level, Method, Pickle, PickleWeight, Premix, Pump, Weighed, check,
+};
+use greenweight::finding::{Finding, Place, Verdict};
+use greenweight::food::Food;
+use greenweight::range::Range;
+use greenweight::units::{Mass, grams, kilograms};
+use rstest::rstest;
+
+/// Ten kilograms of belly and a kilogram of pickle at a tenth of pump, so that a level in
+/// mg/kg is so many hundredths of a gram of a pure salt.
+fn pumped(
+    nitrite: f64,
+    scale: Option<Mass>,
+    sugar: Option<f64>,
+    culture: Option<bool>,
+) -> Vec<Finding> {
+    let pure = Premix::new().with_sodium_nitrite(Level::percent(100.0).unwrap()).unwrap();
+    let weighed = |mg_per_kg: f64| Some(Weighed { mass: grams(mg_per_kg / 100.0), scale });
+    let cures = [Cure { mass: weighed(nitrite), strength: Some(pure), place: Place::default() }];
+    findings(&Batch {
+        food: Food::Bacon,
+        cured_as: &[],
+        product: None,
+        method: Some(Method::Pumped),
+        green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
+        scaled: true,
+        cures: &cures,
+        pickle: Some(Pickle {
+            weight: Range::exactly(PickleWeight::new(kilograms(1.0)).unwrap()).unwrap(),
+            taken_up: Range::exactly(Pump::new(0.1).unwrap()).ok(),
+            equilibrium: None,
+        }),
+        ascorbate: weighed(550.0),
+        sugar_percent: sugar,
+        culture,
+        place: Place::default(),
+    })
+}
+
+fn findings(batch: &Batch<'_>) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    check(batch, Authority::UsFsis, None, &mut |finding| findings.push(finding));
+    findings
+}
+
+fn of(findings: &[Finding], rule: &str) -> Finding {
+    *findings.iter().find(|finding| finding.rule.id == rule).unwrap()
+}
+
+#[rstest]
+#[case::with_both(Some(0.7), Some(true), Verdict::Meets)]
+#[case::nothing_said(None, None, Verdict::Unproven)]
+#[case::sugar_alone(Some(0.7), None, Verdict::Unproven)]
+#[case::culture_alone(None, Some(true), Verdict::Unproven)]
+#[case::too_little_sugar(Some(0.6), Some(true), Verdict::Breaks)]
+#[case::no_culture(Some(0.7), Some(false), Verdict::Breaks)]
+fn sixty_needs_the_sugar_and_the_culture(
+    #[case] sugar: Option<f64>,
+    #[case] culture: Option<bool>,
+    #[case] verdict: Verdict,
+) {
+    let finding = of(&pumped(60.0, Some(grams(0.001)), sugar, culture), "cure/bacon-nitrite");
+    assert_eq!(finding.verdict, verdict);
+    assert_eq!(finding.missing.is_some(), verdict != Verdict::Meets);
+}
+
+#[rstest]
+#[case::as_prescribed(120.0, Some(0.001), Verdict::Meets)]
+#[case::alternative_a(100.0, Some(0.001), Verdict::Meets)]
+#[case::rounds_to_it(120.4, Some(0.001), Verdict::Meets)]
+#[case::a_little_off(121.0, Some(0.001), Verdict::Breaks)]
+#[case::off_within_the_scale(119.0, Some(0.1), Verdict::Unproven)]
+#[case::strays_too_far(120.0, Some(0.6), Verdict::Unproven)]
+#[case::no_scale(120.0, None, Verdict::Unproven)]
+#[case::off_without_a_scale(110.0, None, Verdict::Breaks)]
+fn a_prescribed_amount_is_hit_or_missed(
+    #[case] nitrite: f64,
+    #[case] scale: Option<f64>,
+    #[case] verdict: Verdict,
+) {
+    let finding = of(&pumped(nitrite, scale.map(grams), None, None), "cure/bacon-nitrite");
+    assert_eq!(finding.verdict, verdict);
+    // Only a scale that is not stated is a missing fact here.
+    assert_eq!(finding.missing.is_some(), scale.is_none() && verdict == Verdict::Unproven);
+}
+
+fn rubbed(food: Food, method: Option<Method>, premix: Premix, grams_of_it: f64) -> Vec<Finding> {
+    let mass = Some(Weighed { mass: grams(grams_of_it), scale: Some(grams(0.001)) });
+    let cures = [Cure { mass, strength: Some(premix), place: Place::default() }];
+    findings(&Batch {
+        food,
+        cured_as: &[],
+        product: None,
+        method,
+        green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
+        scaled: true,
+        cures: &cures,
+        pickle: None,
+        ascorbate: None,
+        sugar_percent: None,
+        culture: None,
+        place: Place::default(),
+    })
+}
+
+#[test]
+fn both_nitrites_in_bacon_are_added_up_as_sodium_nitrite() {
+    let both = Premix::new().with_sodium_nitrite(Level::percent(50.0).unwrap()).unwrap();
+    let both = both.with_potassium_nitrite(Level::percent(50.0).unwrap()).unwrap();
+    // 2.2 g of it in 10 kg: 110 of the sodium salt and 110 of the potassium salt, which
+    // counts as 89: 199 under the 200 of a dry cure. 2.3 g is 208.
+    let nitrite = |g| of(&rubbed(Food::Bacon, Some(Method::DryRub), both, g), "cure/bacon-nitrite");
+    assert_eq!(nitrite(2.2).verdict, Verdict::Meets);
+    assert_eq!(nitrite(2.3).verdict, Verdict::Breaks);
+}
+
+#[test]
+fn bacon_without_a_method_is_unproven_by_its_own_rule_and_still_judged_for_nitrate() {
+    let nitrate = Premix::new().with_sodium_nitrate(Level::percent(4.0).unwrap()).unwrap();
+    let found = rubbed(Food::Bacon, None, nitrate, 10.0);
+    assert_eq!(of(&found, "cure/bacon-nitrite").verdict, Verdict::Unproven);
+    assert_eq!(of(&found, "cure/bacon-nitrate").verdict, Verdict::Breaks);
+    let other = rubbed(Food::WholeMeat, None, nitrate, 10.0);
+    assert_eq!(of(&other, "cure/ingoing-nitrite").verdict, Verdict::Unproven);
+    assert!(other.iter().all(|finding| !finding.rule.id.contains("bacon")));
+}
+
+#[rstest]
+#[case::whole_poultry(Food::Poultry, Verdict::Unproven)]
+#[case::whole_meat(Food::WholeMeat, Verdict::Meets)]
+fn nitrate_has_a_row_for_meat_and_none_for_whole_poultry(
+    #[case] food: Food,
+    #[case] verdict: Verdict,
+) {
+    let nitrate = Premix::new().with_sodium_nitrate(Level::percent(4.0).unwrap()).unwrap();
+    let found = rubbed(food, Some(Method::DryRub), nitrate, 10.0);
+    assert_eq!(of(&found, "cure/ingoing-nitrate").verdict, verdict);
+    let nitrite = Premix::new().with_sodium_nitrite(Level::percent(6.25).unwrap()).unwrap();
+    let found = rubbed(food, Some(Method::DryRub), nitrite, 10.0);
+    assert_eq!(of(&found, "cure/ingoing-nitrite").verdict, Verdict::Meets);
+    assert!(found.iter().all(|finding| finding.rule.id != "cure/ingoing-nitrate"));
+}

@@ -317,6 +317,12 @@ impl Missing {
     }
 }
 
+/// What every room misses that rests on a temperature somebody read.
+pub(crate) const THERMOMETER: Missing = Missing::new(
+    "how far the thermometer may be off",
+    "write its tolerance under [instruments], as thermometer = \"2 °F\"",
+);
+
 /// A stretch of a document, in bytes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]

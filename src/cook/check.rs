@@ -4,7 +4,9 @@ use super::table::{FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, US_CONSUMER};
 use super::{Dwell, Endpoint};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Held, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::finding::{
+    Finding, Force, Held, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
+};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::{Reading, Scale, seconds};
@@ -19,10 +21,6 @@ const ANSWERED: Rule =
 /// The rules of this room.
 pub const RULES: [Rule; 3] = [ENDPOINT, REST, ANSWERED];
 
-const THERMOMETER: Missing = Missing::new(
-    "how far the thermometer may be off",
-    "write its tolerance under [instruments], as thermometer = \"2 °F\"",
-);
 const INSIDE: Missing = Missing::new(
     "the inside temperature the cook ends at",
     "write to = \"… °F\", measured in the coldest part",

@@ -218,20 +218,13 @@ impl Recipe<'_> {
                 (StepKind::Freeze, [_, kept]) => (Cold::Freezer, kept),
                 _ => continue,
             };
-            // Days in two steps are days all the same; cooking starts them anew.
-            if cooked_at.is_some_and(|cook| cook < n) && step.time.is_some() && kept.is_none() {
-                *kept = Range::exactly(seconds(0.0)).ok();
-            }
+            // Days in two steps are days all the same.
+            let so_far = kept.filter(|kept| kept.high() > seconds(0.0));
             let time = step.time.map(|time| {
-                let so_far = kept.and_then(|kept| kept.plus(time.value).ok());
-                let value = if kept.is_some_and(|k| k.high() > seconds(0.0)) {
-                    so_far.unwrap_or(time.value)
-                } else {
-                    time.value
-                };
-                *kept = Some(value);
-                Placed { value, place: time.place }
+                let sum = so_far.and_then(|so_far| so_far.plus(time.value).ok());
+                Placed { value: sum.unwrap_or(time.value), place: time.place }
             });
+            *kept = time.map(|time| time.value).or(*kept);
             let keeping = Keeping {
                 cold,
                 like: step.like,

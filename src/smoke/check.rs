@@ -4,7 +4,7 @@ use super::Ceiling;
 use super::table::COLD_CEILINGS;
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::Reading;
@@ -25,10 +25,6 @@ pub const RULES: [Rule; 3] = [CHAMBER, CHEESE, ANSWERED];
 const HOW_WARM: Missing =
     Missing::new("how warm the chamber is", "write at = \"… °F\" on the step");
 const HOW_LONG: Missing = Missing::new("how long it is smoked", "write for = \"… h\" on the step");
-const THERMOMETER: Missing = Missing::new(
-    "how far the thermometer may be off",
-    "write its tolerance under [instruments], as thermometer = \"2 °F\"",
-);
 const MEAT: Missing = Missing::new(
     "what makes a cold-smoked meat safe: its cure and its drying, or a cook that follows",
     "cook it afterwards, or have the cure and the drying checked by someone licensed to",

@@ -4,7 +4,9 @@ use super::Storage;
 use super::table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
+use crate::finding::{
+    Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, THERMOMETER, Verdict,
+};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
@@ -29,10 +31,6 @@ const LIKE: Missing = Missing::new(
 const WORDS: Missing = Missing::new(
     "a number of days: the chart has words for this food",
     "follow the words of the chart, which stand beside this finding",
-);
-const THERMOMETER: Missing = Missing::new(
-    "how far the thermometer may be off",
-    "write its tolerance under [instruments], as thermometer = \"2 °F\"",
 );
 const VACUUM: Missing = Missing::new(
     "what keeps a pack without air safe: vacuum keeps nothing longer, and favours botulism",

@@ -3,53 +3,23 @@
 
 use greenweight::authority::Authority;
 use greenweight::cure::{Level, Method, Premix};
-use greenweight::finding::{Place, Verdict};
+use greenweight::finding::Verdict;
 use greenweight::food::Food;
 use greenweight::recipe::{Animal, Component, CurePlan, Ingredient, Instruments, Kind, Recipe};
-use greenweight::units::{Amount, Mass, grams, kilograms};
-
-fn ingredient(name: &'static str, kind: Kind, mass: Mass) -> Ingredient<'static> {
-    Ingredient {
-        name: name.into(),
-        kind,
-        amount: Some(Amount::Weighed(mass)),
-        place: Place::default(),
-        scale: None,
-        from: None,
-        strength: None,
-        fat: None,
-        in_pickle: false,
-    }
-}
+use greenweight::units::{grams, kilograms};
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
     let premix = Premix::new().with_sodium_nitrite(Level::percent(6.25)?)?;
+    let meat = Ingredient::new("shoulder", Kind::Meat, kilograms(3.0));
+    let cure = Ingredient::new("curing salt", Kind::CuringPremix, grams(9.0));
     let sausage = Component {
-        name: "stall sausage".into(),
-        food: Food::GroundMeat,
         raw: true,
-        cured_as: Vec::new(),
         ingredients: vec![
-            Ingredient {
-                from: Some(Animal::Pork),
-                ..ingredient("shoulder", Kind::Meat, kilograms(3.0))
-            },
-            Ingredient {
-                strength: Some(premix),
-                ..ingredient("curing salt", Kind::CuringPremix, grams(9.0))
-            },
+            Ingredient { from: Some(Animal::Pork), ..meat },
+            Ingredient { strength: Some(premix), ..cure },
         ],
-        cure: Some(CurePlan {
-            method: Some(Method::Ground),
-            taken_up: None,
-            equilibrium: None,
-            sugar_percent: None,
-            culture: None,
-            place: Place::default(),
-        }),
-        steps: Vec::new(),
-        record: Vec::new(),
-        place: Place::default(),
+        cure: Some(CurePlan::by(Method::Ground)),
+        ..Component::new("stall sausage", Food::GroundMeat)
     };
     let recipe = Recipe {
         title: "Invented".into(),

@@ -2,7 +2,8 @@
 
 use greenweight::authority::Authority;
 use greenweight::cure::{
-    Batch, Cure, GreenWeight, Level, Method, Pickle, PickleWeight, Premix, Pump, Weighed, check,
+    Addition, Additive, Batch, Cure, GreenWeight, Level, Method, Pickle, PickleWeight, Premix,
+    Pump, Weighed, check,
 };
 use greenweight::finding::{Finding, Place, Verdict};
 use greenweight::food::Food;
@@ -21,10 +22,13 @@ fn pumped(
     let pure = Premix::new().with_sodium_nitrite(Level::percent(100.0).unwrap()).unwrap();
     let weighed = |mg_per_kg: f64| Some(Weighed { mass: grams(mg_per_kg / 100.0), scale });
     let cures = [Cure { mass: weighed(nitrite), strength: Some(pure), place: Place::default() }];
+    let additions = [Addition {
+        additive: Additive::SodiumErythorbate,
+        mass: weighed(550.0),
+        hydrated: false,
+        place: Place::default(),
+    }];
     findings(&Batch {
-        food: Food::Bacon,
-        cured_as: &[],
-        product: None,
         method: Some(Method::Pumped),
         green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
         scaled: true,
@@ -34,10 +38,10 @@ fn pumped(
             taken_up: Range::exactly(Pump::new(0.1).unwrap()).ok(),
             equilibrium: None,
         }),
-        ascorbate: weighed(550.0),
+        additions: &additions,
         sugar_percent: sugar,
         culture,
-        place: Place::default(),
+        ..Batch::of(Food::Bacon)
     })
 }
 
@@ -92,18 +96,11 @@ fn rubbed(food: Food, method: Option<Method>, premix: Premix, grams_of_it: f64) 
     let mass = Some(Weighed { mass: grams(grams_of_it), scale: Some(grams(0.001)) });
     let cures = [Cure { mass, strength: Some(premix), place: Place::default() }];
     findings(&Batch {
-        food,
-        cured_as: &[],
-        product: None,
         method,
         green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
         scaled: true,
         cures: &cures,
-        pickle: None,
-        ascorbate: None,
-        sugar_percent: None,
-        culture: None,
-        place: Place::default(),
+        ..Batch::of(food)
     })
 }
 

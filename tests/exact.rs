@@ -5,9 +5,9 @@ use greenweight::authority::Authority;
 use greenweight::cite::{Row, Standing};
 use greenweight::cook::{self, Animals, FSIS_MEAT_DWELL, Plan, US_CONSUMER, dwell_row};
 use greenweight::cure::{
-    self, Batch, Cure, GreenWeight, Level, Method, Pickle, PickleWeight, Premix, PremixMass, Pump,
-    SodiumNitrite, US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SODIUM, US_BACON_TOLERANCE,
-    US_INGOING_NITRATE, US_INGOING_NITRITE, US_MINIMUM, Weighed, ingoing,
+    self, Addition, Additive, Batch, Cure, GreenWeight, Level, Method, Pickle, PickleWeight,
+    Premix, PremixMass, Pump, SodiumNitrite, US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SODIUM,
+    US_BACON_TOLERANCE, US_INGOING_NITRATE, US_INGOING_NITRITE, US_MINIMUM, Weighed, ingoing,
 };
 use greenweight::finding::{Finding, Force, Limit, Measure, Mend, Place, Verdict};
 use greenweight::food::Food;
@@ -122,18 +122,11 @@ fn nitrite(percent: f64) -> Option<Premix> {
 
 fn batch<'a>(method: Method, cures: &'a [Cure]) -> Batch<'a> {
     Batch {
-        food: if method == Method::Ground { Food::GroundMeat } else { Food::WholeMeat },
         scaled: true,
-        cured_as: &[],
-        product: None,
         method: Some(method),
         green: exactly(GreenWeight::new(pounds(7.0)).unwrap()),
         cures,
-        pickle: None,
-        ascorbate: None,
-        sugar_percent: None,
-        culture: None,
-        place: PLACE,
+        ..Batch::of(if method == Method::Ground { Food::GroundMeat } else { Food::WholeMeat })
     }
 }
 
@@ -221,11 +214,18 @@ fn a_scale_that_is_not_stated_cannot_prove_anything() {
     assert_eq!(seven_pounds(ounces(1.25), None, nitrite(6.25)).verdict, Verdict::Breaks);
 }
 
+fn erythorbate(mass: Weighed) -> Addition {
+    let additive = Additive::SodiumErythorbate;
+    Addition { additive, mass: Some(mass), hydrated: false, place: PLACE }
+}
+
 /// Pumped bacon: so much in a kilogram of pickle, at a tenth of pump.
 fn pumped_bacon(premix: Premix, nitrite: f64, ascorbate: Option<f64>) -> Vec<Finding> {
     let in_pickle =
         |mg_per_kg: f64| Weighed { mass: grams(mg_per_kg * 0.01), scale: Some(grams(0.001)) };
     let cures = [Cure { mass: Some(in_pickle(nitrite)), strength: Some(premix), place: PLACE }];
+    let additions: Vec<_> =
+        ascorbate.map(|level| erythorbate(in_pickle(level))).into_iter().collect();
     held_to_us(&Batch {
         food: Food::Bacon,
         pickle: Some(Pickle {
@@ -233,7 +233,7 @@ fn pumped_bacon(premix: Premix, nitrite: f64, ascorbate: Option<f64>) -> Vec<Fin
             taken_up: exactly(Pump::new(0.1).unwrap()),
             equilibrium: None,
         }),
-        ascorbate: ascorbate.map(in_pickle),
+        additions: &additions,
         ..batch(Method::Pumped, &cures)
     })
 }

@@ -25,18 +25,12 @@ fn tub(nitrite: f64, pick_up: Option<f64>, equilibrium: Option<bool>, bacon: boo
     let taken_up = pick_up.map(|u| Range::exactly(Pump::new(u).unwrap()).unwrap());
     let weight = Range::exactly(PickleWeight::new(kilograms(10.0)).unwrap()).unwrap();
     let batch = Batch {
-        food: if bacon { Food::Bacon } else { Food::WholeMeat },
         scaled: true,
-        cured_as: &[],
-        product: None,
         method: Some(Method::Immersion),
         green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
         cures: &cures,
         pickle: Some(Pickle { weight, taken_up, equilibrium }),
-        ascorbate: None,
-        sugar_percent: None,
-        culture: None,
-        place: Place::default(),
+        ..Batch::of(if bacon { Food::Bacon } else { Food::WholeMeat })
     };
     let mut findings = Vec::new();
     check(&batch, Authority::UsFsis, None, &mut |finding| findings.push(finding));

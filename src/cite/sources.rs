@@ -217,3 +217,35 @@ pub(crate) static UKSI_2007_1778: Source = Source {
     number: "S.I. 2007/1778 (original as made)",
     edition: "2007",
 };
+
+pub(crate) static CFR21_172_175: Source = Source {
+    key: "cfr21-172-175",
+    title: "Sodium nitrite",
+    publisher: "US Code of Federal Regulations (FDA)",
+    number: "21 CFR 172.175",
+    edition: "2006-04-01",
+};
+
+pub(crate) static CFR21_172_177_2015: Source = Source {
+    key: "cfr21-172-177-2015",
+    title: "Sodium nitrite used in processing smoked chub",
+    publisher: "US Code of Federal Regulations (FDA)",
+    number: "21 CFR 172.177",
+    edition: "2015 annual edition",
+};
+
+pub(crate) static CFR21_172_170: Source = Source {
+    key: "cfr21-172-170",
+    title: "Sodium nitrate",
+    publisher: "US Code of Federal Regulations (FDA)",
+    number: "21 CFR 172.170",
+    edition: "2006-04-01",
+};
+
+pub(crate) static CFR9_319_107: Source = Source {
+    key: "cfr9-319-107",
+    title: "Bacon",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.107",
+    edition: "49 FR 14880, Apr. 13, 1984",
+};

@@ -58,6 +58,22 @@ kinds! { Agent:
     CuringSalts = "nitrite and nitrate";
     /// Sodium ascorbate or sodium erythorbate, anhydrous.
     Ascorbate = "ascorbate or erythorbate";
+    /// Ascorbic or erythorbic acid.
+    AscorbicAcids = "ascorbic or erythorbic acid";
+    /// Any of the four: the acids and their sodium salts.
+    Ascorbics = "ascorbic or erythorbic acid and their salts";
+    /// Citric acid or sodium citrate.
+    Citrates = "citric acid or citrate";
+    /// Fumaric acid.
+    FumaricAcid = "fumaric acid";
+    /// Glucono-delta-lactone.
+    GluconoDeltaLactone = "glucono-delta-lactone";
+    /// Sodium acid pyrophosphate.
+    AcidPyrophosphate = "sodium acid pyrophosphate";
+    /// Phosphates, as weighed.
+    Phosphates = "phosphate";
+    /// Sodium chloride, common salt.
+    SodiumChloride = "salt";
 }
 
 kinds! { Basis:
@@ -70,6 +86,8 @@ kinds! { Basis:
     /// Ingoing, on the weight of the whole product when the cure is added: meat, water,
     /// salt, spices and all.
     OnProductAsMade = "ingoing, on the product as made";
+    /// On the weight of the milk that cheese is made from.
+    OnCheeseMilk = "in the cheese milk";
     /// Ingoing, on the weight of the finished product.
     OnFinishedWeight = "ingoing, on finished weight";
     /// What an analysis finds in the finished product.

@@ -1,13 +1,19 @@
 use super::agent::{Agent, Ascorbate, InPremix, OnGreenWeight};
-use super::batch::{BEYOND, Batch, Known, SCALE, STRENGTH};
+use super::batch::{Batch, FINISHED, Known, SCALE, STRENGTH};
 use super::check::{NO_ROW, ceiling};
 use super::level::Level;
-use super::limit::{BaconFormula, BaconLimit, Method};
+use super::limit::{AdditiveGroup, BaconFormula, BaconLimit, Method};
+use super::method::GreenWeight;
 use super::premix::Premix;
-use super::table::{US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SODIUM, US_BACON_TOLERANCE};
+use super::table::{
+    US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SKIN, US_BACON_SODIUM, US_BACON_TOLERANCE,
+    US_BACON_WEIGHT,
+};
 use crate::authority::Authority;
 use crate::cite::{Cited, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
+use crate::range::{Range, RangeError};
+use crate::units::Mass;
 
 pub(super) const BACON_NITRITE: Rule =
     Rule::new("cure/bacon-nitrite", "nitrite in bacon", Force::Safety);
@@ -16,6 +22,16 @@ pub(super) const BACON_NITRATE: Rule =
 pub(super) const BACON_ASCORBATE: Rule =
     Rule::new("cure/bacon-ascorbate", "ascorbate or erythorbate in pumped bacon", Force::Safety);
 
+pub(super) const BACON_WEIGHT: Rule = Rule::new(
+    "cure/bacon-weight",
+    "bacon that weighs no more than the fresh belly",
+    Force::Quality,
+);
+
+const SKIN: Missing = Missing::new(
+    "whether the bellies were weighed with their skin, which takes up no cure",
+    "write skin = true or skin = false beside the amount of the belly",
+);
 const CULTURE: Missing = Missing::new(
     "the sugar and the lactic culture without which so little nitrite is not allowed",
     "use the standard amount; or make it with at least 0.7 % fermentable sugar and a lactic culture, and say so under cure",
@@ -55,6 +71,64 @@ pub(super) fn nitrite(batch: &Batch<'_>, authority: Authority, report: &mut impl
     }
 }
 
+/// The weight of a belly without its skin, which is what the rules for immersed and dry
+/// cured bacon divide by: × (1 − 0.10) where the skin is on and was not weighed. Where it is
+/// not said, the two are the ends of a range.
+///
+/// Source: table `cure/us-bacon-skin`, from memory.
+///
+/// # Errors
+/// [`RangeError`] for a mass that is not a number.
+///
+/// ```
+/// use greenweight::{cure::skin_free, range::Range, units::kilograms};
+///
+/// let belly = Range::exactly(kilograms(10.0))?;
+/// assert_eq!(skin_free(belly, Some(true))?.high(), kilograms(9.0));
+/// assert_eq!(skin_free(belly, Some(false))?, belly);
+/// assert_eq!(skin_free(belly, None)?, Range::new(kilograms(9.0), kilograms(10.0))?);
+/// # Ok::<(), greenweight::range::RangeError>(())
+/// ```
+pub fn skin_free(belly: Range<Mass>, skin_on: Option<bool>) -> Result<Range<Mass>, RangeError> {
+    let without = |mass: Mass| mass * (1.0 - US_BACON_SKIN.value);
+    match skin_on {
+        Some(false) => Ok(belly),
+        Some(true) => Range::new(without(belly.low()), without(belly.high())),
+        None => Range::new(without(belly.low()), belly.high()),
+    }
+}
+
+/// Bacon may not weigh more than the fresh uncured belly. A dry cure only takes weight away.
+pub(super) fn weight(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
+    let row = &US_BACON_WEIGHT.row;
+    let unproven = |missing| {
+        Finding::new(&BACON_WEIGHT, Verdict::Unproven).row(row).missing(missing).at(batch.place)
+    };
+    let (Some(finished), Some(green)) = (batch.finished, batch.green) else {
+        if batch.method != Some(Method::DryRub) {
+            report(unproven(FINISHED));
+        }
+        return;
+    };
+    let most = |green: GreenWeight| green.mass() * US_BACON_WEIGHT.value;
+    let surely = Limit::AtMost(most(green.low())).judge(&finished);
+    let perhaps = Limit::AtMost(most(green.high())).judge(&finished);
+    let verdict = match (surely, perhaps) {
+        (Verdict::Meets, _) if batch.scaled => Verdict::Meets,
+        (_, Verdict::Breaks) => Verdict::Breaks,
+        _ => Verdict::Unproven,
+    };
+    let finding = Finding::new(&BACON_WEIGHT, verdict)
+        .found(&finished)
+        .limit(Limit::AtMost(most(green.low())))
+        .row(row)
+        .at(batch.place);
+    report(match verdict {
+        Verdict::Unproven if !batch.scaled => finding.missing(SCALE),
+        _ => finding,
+    });
+}
+
 fn judge<A: Agent>(
     batch: &Batch<'_>,
     authority: Authority,
@@ -84,7 +158,16 @@ fn judge<A: Agent>(
             let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
             batch.mend_target(finding, target, batch.only_source(strength_of))
         }
-        _ => ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of).row(&row.row),
+        _ => {
+            let finding = ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of);
+            let finding = finding.row(&row.row).row(&US_BACON_SKIN.row);
+            match finding.missing {
+                None if batch.skin_unknown && finding.verdict == Verdict::Unproven => {
+                    finding.missing(SKIN)
+                }
+                _ => finding,
+            }
+        }
     };
     report(with_culture(batch, &row.value, finding));
     if let Some(prescribed) = row.value.ascorbate {
@@ -174,22 +257,11 @@ fn ascorbate(
     row: &'static Row,
     report: &mut impl FnMut(Finding),
 ) {
-    let pure = Level::<Ascorbate, InPremix>::of(1e6);
-    let known = match batch.ascorbate.map(|mass| (mass, batch.level_of(mass, pure))) {
-        None => Known::zero(batch.place),
-        Some((mass, Some((nominal, range)))) => Known {
-            nominal,
-            range,
-            missing: None,
-            scaled: mass.scale.is_some(),
-            place: batch.place,
-        },
-        Some((_, None)) => Known { missing: Some(BEYOND), ..Known::zero(batch.place) },
-    };
+    let salts = [AdditiveGroup::Ascorbate];
+    let known = batch.added::<Ascorbate>(&salts);
     let finding = on_target(&BACON_ASCORBATE, prescribed, None, &known).row(row);
-    report(batch.mend_target(
-        finding,
-        prescribed,
-        Some((batch.ascorbate.and_then(|a| a.scale), pure)),
-    ));
+    // Where there is none yet, what a fine scale would be told.
+    let source =
+        if known.is_zero() { Some((None, Level::of(1e6))) } else { batch.only_added(&salts) };
+    report(batch.mend_target(finding, prescribed, source));
 }

@@ -1,7 +1,8 @@
 use uom::si::f64::Mass;
 
 use super::CureError;
-use super::agent::{Agent, Basis, InPremix, OnGreenWeight};
+use super::additive::Addition;
+use super::agent::{Agent, Basis, InPremix, OnFinishedWeight, OnGreenWeight};
 use super::level::Level;
 use super::limit::Method;
 use super::method::{
@@ -10,7 +11,8 @@ use super::method::{
     pumped, pumped_between,
 };
 use super::premix::Premix;
-use crate::finding::{Finding, Limit, Mend, Missing, Place, Rule, Verdict};
+use super::residue::Analysis;
+use crate::finding::{Finding, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::{Measured, Range};
 use crate::units::{floor_to_division, kilograms};
@@ -30,6 +32,10 @@ pub(super) const BEYOND: Missing = Missing::new(
 pub(super) const SCALE: Missing = Missing::new(
     "how finely the curing premix was weighed",
     "write the smallest step of the scale under [instruments], as scale = \"1 g\"",
+);
+pub(super) const FINISHED: Missing = Missing::new(
+    "the weight of the finished product, which the limit is divided by",
+    "weigh the batch when it is done, and write finished = \"…\" in the component",
 );
 const GREEN: Missing = Missing::new(
     "the green weight: every ingredient of kind \"meat\" needs a weight that its scale can show",
@@ -121,14 +127,62 @@ pub struct Batch<'a> {
     pub cures: &'a [Cure],
     /// The pickle, for a pumped or immersed cure.
     pub pickle: Option<Pickle>,
-    /// Ascorbate or erythorbate, anhydrous; `None` where there is none.
-    pub ascorbate: Option<Weighed>,
+    /// Accelerators and phosphates that go in beside the cure.
+    pub additions: &'a [Addition],
+    /// The weight of the batch when it is done, where the recipe says.
+    pub finished: Option<Range<Mass>>,
+    /// The weight of the milk of a cheese.
+    pub milk: Option<Range<Mass>>,
+    /// Whether it is a food for infants.
+    pub for_infants: bool,
+    /// What an analysis of the finished product found.
+    pub analysis: Analysis,
+    /// The ingoing nitrite that the recipe itself claims, mg/kg of green weight.
+    pub claimed: Option<Placed<f64>>,
+    /// Whether it is not said if bellies were weighed with their skin. The green weight is
+    /// then a range.
+    pub skin_unknown: bool,
     /// Added fermentable sugar in percent, where the recipe says.
     pub sugar_percent: Option<f64>,
     /// Whether a lactic culture is added, where the recipe says.
     pub culture: Option<bool>,
     /// Where the cure stands in the document.
     pub place: Place,
+}
+
+impl Batch<'_> {
+    /// A batch of which nothing is known but the class of its food, to be filled with
+    /// `..Batch::of(food)`.
+    #[must_use]
+    pub const fn of(food: Food) -> Self {
+        Self {
+            food,
+            cured_as: &[],
+            product: None,
+            method: None,
+            green: None,
+            scaled: false,
+            cures: &[],
+            pickle: None,
+            additions: &[],
+            finished: None,
+            milk: None,
+            for_infants: false,
+            analysis: Analysis { nitrite: None, nitrate: None },
+            claimed: None,
+            skin_unknown: false,
+            sugar_percent: None,
+            culture: None,
+            place: Place { start: 0, end: 0 },
+        }
+    }
+}
+
+/// One ingredient as it counts towards a level.
+pub(super) struct Source<A> {
+    pub(super) mass: Option<Weighed>,
+    pub(super) strength: Option<Level<A, InPremix>>,
+    pub(super) place: Place,
 }
 
 /// A level by the masses as written, and between what they may be.
@@ -268,14 +322,27 @@ impl Batch<'_> {
         strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
         level_of: impl Fn(Weighed, Level<A, InPremix>) -> Option<NominalAndRange<A, B>>,
     ) -> Known<A, B> {
+        let sources = self.cures.iter().map(|cure| Source {
+            mass: cure.mass,
+            strength: cure.strength.as_ref().map(&strength_of),
+            place: cure.place,
+        });
+        self.sum_of(sources, level_of)
+    }
+
+    /// The level of some ingredients together.
+    pub(super) fn sum_of<A: Agent, B: Basis>(
+        &self,
+        sources: impl Iterator<Item = Source<A>>,
+        level_of: impl Fn(Weighed, Level<A, InPremix>) -> Option<NominalAndRange<A, B>>,
+    ) -> Known<A, B> {
         let mut known = Known { scaled: self.scaled, ..Known::zero(self.place) };
-        for cure in self.cures {
-            let (Some(mass), Some(strength)) = (cure.mass, cure.strength) else {
-                known.missing = Some(if cure.strength.is_none() { STRENGTH } else { WEIGHT });
-                known.place = cure.place;
+        for source in sources {
+            let (Some(mass), Some(strength)) = (source.mass, source.strength) else {
+                known.missing = Some(if source.strength.is_none() { STRENGTH } else { WEIGHT });
+                known.place = source.place;
                 continue;
             };
-            let strength = strength_of(&strength);
             if strength.mg_per_kg() <= 0.0 {
                 continue;
             }
@@ -287,13 +354,13 @@ impl Batch<'_> {
             });
             let Some((nominal, range)) = sum else {
                 known.missing = Some(BEYOND);
-                known.place = cure.place;
+                known.place = source.place;
                 continue;
             };
             (known.nominal, known.range) = (nominal, range);
             known.scaled &= mass.scale.is_some();
             if known.missing.is_none() {
-                known.place = cure.place;
+                known.place = source.place;
             }
         }
         known
@@ -320,10 +387,21 @@ impl Batch<'_> {
         known: &Known<A, OnGreenWeight>,
         strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
     ) -> Option<Mend> {
+        self.mend_below(ceiling, known, self.only_source(strength_of))
+    }
+
+    /// What would bring the level under a ceiling, where `source` is the only ingredient
+    /// that brings it.
+    pub(super) fn mend_below<A: Agent>(
+        &self,
+        ceiling: Level<A, OnGreenWeight>,
+        known: &Known<A, OnGreenWeight>,
+        source: Option<(Option<Mass>, Level<A, InPremix>)>,
+    ) -> Option<Mend> {
         if ceiling.mg_per_kg() <= 0.0 {
             return Some(Mend::LeaveOut);
         }
-        let Some((scale, strength)) = self.only_source(strength_of) else {
+        let Some((scale, strength)) = source else {
             let share = ceiling.mg_per_kg() / known.range.high().mg_per_kg();
             return (share.is_finite() && share < 1.0).then_some(Mend::UseShare(share));
         };
@@ -338,6 +416,29 @@ impl Batch<'_> {
 }
 
 impl Batch<'_> {
+    /// A level on green weight as a level on the weight of the finished product: × green
+    /// weight / finished weight. `None` where one of the two is not known.
+    pub(super) fn on_finished<A: Agent>(
+        &self,
+        known: &Known<A, OnGreenWeight>,
+    ) -> Option<Known<A, OnFinishedWeight>> {
+        let (green, finished) = (self.green?, GreenWeight::range(self.finished?).ok()?);
+        let share =
+            |green: GreenWeight, finished: GreenWeight| (green.mass() / finished.mass()).value;
+        let at = |level: Level<A, _>, share: f64| level.mg_per_kg() * share;
+        let low = at(known.range.low(), share(green.low(), finished.high()));
+        let high = at(known.range.high(), share(green.high(), finished.low()));
+        let nominal = at(known.nominal, share(middle_green(green)?, middle_green(finished)?));
+        let outward = |value: f64, step: fn(f64) -> f64| Level::of(step(step(value)).max(0.0));
+        Some(Known {
+            nominal: Level::of(nominal),
+            range: Range::ordered(outward(low, f64::next_down), outward(high, f64::next_up)),
+            missing: known.missing,
+            scaled: known.scaled,
+            place: known.place,
+        })
+    }
+
     /// The most of an ingredient of this strength under a ceiling, all inputs at their
     /// worst.
     pub(super) fn most<A: Agent>(

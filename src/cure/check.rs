@@ -1,14 +1,19 @@
+use super::additive::{self, ACCELERATOR, PHOSPHATE};
 use super::agent::{Agent, InPremix, NitriteSalts, OnGreenWeight};
-use super::bacon::{self, BACON_ASCORBATE, BACON_NITRATE, BACON_NITRITE};
-use super::batch::{Batch, Known};
+use super::bacon::{self, BACON_ASCORBATE, BACON_NITRATE, BACON_NITRITE, BACON_WEIGHT};
+use super::batch::{Batch, Known, STRENGTH};
+use super::claim::CLAIM;
 use super::level::Level;
 use super::limit::{IngoingLimit, Method};
 use super::premix::Premix;
-use super::product::{self, RESIDUE};
-use super::table::{US_INGOING_NITRATE, US_INGOING_NITRITE, US_MINIMUM};
+use super::product;
+use super::residue::{self, RESIDUE};
+use super::table::{
+    US_INFANT_NO_NITRATE, US_INFANT_NO_NITRITE, US_INGOING_NITRATE, US_INGOING_NITRITE, US_MINIMUM,
+};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::food::Food;
 
 pub(super) const INGOING_NITRITE: Rule =
@@ -20,15 +25,23 @@ const LEAST_NITRITE: Rule =
 const ANSWERED: Rule =
     Rule::new("cure/authority", "an authority that limits this cure", Force::Safety);
 
+const INFANTS: Rule =
+    Rule::new("cure/infant-food", "no curing agent in food for infants", Force::Safety);
+
 /// The rules of this room.
-pub const RULES: [Rule; 8] = [
+pub const RULES: [Rule; 13] = [
     INGOING_NITRITE,
     INGOING_NITRATE,
     LEAST_NITRITE,
     BACON_NITRITE,
     BACON_NITRATE,
     BACON_ASCORBATE,
+    BACON_WEIGHT,
+    ACCELERATOR,
+    PHOSPHATE,
+    INFANTS,
     RESIDUE,
+    CLAIM,
     ANSWERED,
 ];
 
@@ -47,8 +60,15 @@ pub fn check(
     day: Option<Date>,
     report: &mut impl FnMut(Finding),
 ) {
-    if batch.cures.is_empty() || !answers(authority, batch.food) {
+    if !answers(batch, authority) {
         return;
+    }
+    additive::check(batch, authority, day, report);
+    if batch.cures.is_empty() {
+        return;
+    }
+    if batch.for_infants {
+        infants(batch, authority, report);
     }
     if authority != Authority::UsFsis {
         product::check(batch, authority, day, report);
@@ -65,6 +85,7 @@ pub fn check(
     if batch.food == Food::Bacon {
         bacon::nitrite(batch, authority, report);
         bacon::nitrate(batch, report);
+        bacon::weight(batch, report);
         return;
     }
     if row(&US_INGOING_NITRITE, authority, batch.method, day).is_none() {
@@ -80,6 +101,16 @@ pub fn check(
             least(&nitrite, report);
         }
     }
+    nitrate_and_residue(batch, authority, day, report);
+}
+
+fn nitrate_and_residue(
+    batch: &Batch<'_>,
+    authority: Authority,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
+    residue::united_states(batch, report);
     let nitrate = batch.total(Premix::nitrate);
     if batch.food == Food::Poultry && !nitrate.is_zero() {
         // The row names meat, and of poultry only what is comminuted.
@@ -94,11 +125,35 @@ pub fn check(
     }
 }
 
-/// Whether an authority has rules about curing a food. Those of the United States for
+/// Whether an authority has rules about curing such a batch. Those of the United States for
 /// inspected plants are about meat and poultry: nitrite in fish has other limits.
 #[must_use]
-pub fn answers(authority: Authority, food: Food) -> bool {
-    (authority == Authority::UsFsis && food.is_meat()) || product::answers(authority)
+pub fn answers(batch: &Batch<'_>, authority: Authority) -> bool {
+    (authority == Authority::UsFsis && batch.food.is_meat()) || product::answers(batch, authority)
+}
+
+/// Food for infants holds no curing agent; what the label names decides.
+fn infants(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
+    if authority != Authority::UsFsis {
+        report(Finding::new(&INFANTS, Verdict::Unproven).missing(NO_ROW).at(batch.place));
+        return;
+    }
+    for cure in batch.cures {
+        let Some(strength) = cure.strength else {
+            let finding = Finding::new(&INFANTS, Verdict::Unproven).missing(STRENGTH);
+            report(finding.row(&US_INFANT_NO_NITRITE.row).at(cure.place));
+            continue;
+        };
+        for (row, level) in [
+            (&US_INFANT_NO_NITRITE.row, strength.nitrite().mg_per_kg()),
+            (&US_INFANT_NO_NITRATE.row, strength.nitrate().mg_per_kg()),
+        ] {
+            if level > 0.0 {
+                let finding = Finding::new(&INFANTS, Verdict::Breaks).row(row);
+                report(finding.mend(Mend::LeaveOut).at(cure.place));
+            }
+        }
+    }
 }
 
 /// The finding when none of the authorities of a recipe limits its cure.

@@ -128,6 +128,15 @@ weighed_as! {
     PotassiumNitrate => as_nitrate_ion -> NitrateIon;
 }
 
+impl<B: Basis> Level<NitrateIon, B> {
+    /// The sodium nitrite that holds as much nitrogen as this nitrate: × 68.995 / 62.004.
+    /// Where a rule counts nitrate and nitrite together as sodium nitrite.
+    #[must_use]
+    pub fn as_nitrogen_in_sodium_nitrite(self) -> Level<SodiumNitrite, B> {
+        self.weighed_as()
+    }
+}
+
 macro_rules! as_weighed {
     ($($from:ident -> $to:ident;)+) => {
         $(impl<B: Basis> Level<$from, B> {

@@ -88,6 +88,54 @@ pub struct BaconLimit<A: Agent> {
     pub lactic_culture: bool,
 }
 
+/// Additives that a rule takes together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum AdditiveGroup {
+    /// Ascorbic and erythorbic acid.
+    AscorbicAcids,
+    /// Sodium ascorbate and sodium erythorbate.
+    Ascorbate,
+    /// Citric acid and sodium citrate.
+    Citrates,
+    /// Fumaric acid.
+    FumaricAcid,
+    /// Glucono-delta-lactone.
+    GluconoDeltaLactone,
+    /// Sodium acid pyrophosphate.
+    AcidPyrophosphate,
+    /// Phosphates.
+    Phosphates,
+}
+
+/// What the limit of an additive is divided by.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum AdditiveBasis {
+    /// The green weight.
+    GreenWeight,
+    /// The finished product.
+    FinishedWeight,
+}
+
+/// A row that limits an additive which goes with a cure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct AdditiveLimit {
+    /// Whose limit it is.
+    pub authority: Authority,
+    /// What it limits.
+    pub group: AdditiveGroup,
+    /// The methods it is for.
+    pub methods: &'static [Method],
+    /// The product it is for, where it is for one alone.
+    pub product_key: Option<&'static str>,
+    /// What it is divided by.
+    pub on: AdditiveBasis,
+    /// The limit in mg/kg.
+    pub limit: Limit<f64>,
+}
+
 /// Which agents a row of a named product is about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
@@ -130,6 +178,8 @@ pub enum MeasuredOn {
     IngoingOnProduct,
     /// In the cheese milk.
     CheeseMilk,
+    /// In the finished product.
+    FinishedProduct,
     /// The residue at the end of the process.
     ResidualAtEndOfProcess,
     /// The residue through the whole shelf life.

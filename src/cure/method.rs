@@ -1,8 +1,9 @@
 use uom::si::f64::Mass;
 
 use super::CureError;
-use super::agent::{Agent, InPremix, OnGreenWeight, OnMeatAndPickle};
+use super::agent::{Agent, InPremix, NitriteSalts, OnGreenWeight, OnMeatAndPickle, SodiumChloride};
 use super::level::Level;
+use super::premix::Premix;
 use crate::range::{Measured as _, OutOfRange, Range, bounds};
 use crate::units::{floor_to_division, kilograms};
 
@@ -233,6 +234,53 @@ pub fn premix_window<A: Agent>(
     let low = smallest_premix(minimum, strength, green)?;
     let high = largest_premix(ceiling, strength, green)?;
     Range::new(low, high).map_err(|_| empty)
+}
+
+/// The masses of a premix that bring both nitrite and all of the salt to their targets, for
+/// a nitrite salt used as the whole salt of a recipe.
+///
+/// It is the window for nitrite and the window for salt where they overlap, each as in
+/// [`premix_window`]. Where the premix does not say its salt, every salt it may hold must
+/// meet the target.
+///
+/// # Errors
+/// [`CureError::NotBoth`] when no mass of a premix of this strength meets both, with both
+/// windows; [`CureError::EmptyWindow`] when one target alone cannot be met;
+/// [`CureError::NoAgent`] when the premix may hold none of one.
+///
+/// ```
+/// use greenweight::cure::{CureError, GreenWeight, Level, Premix, premix_for_nitrite_and_salt};
+/// use greenweight::{range::Range, units::kilograms};
+///
+/// let green = GreenWeight::new(kilograms(10.0))?;
+/// let nitrite = Range::new(Level::new(60.0)?, Level::new(120.0)?)?;
+/// let salt = Range::new(Level::percent(1.8)?, Level::percent(2.2)?)?;
+/// let premix = |nitrite, salt| {
+///     Premix::new().with_sodium_nitrite(Level::percent(nitrite)?)?.with_salt(Level::percent(salt)?)
+/// };
+/// let weak = premix_for_nitrite_and_salt(nitrite, salt, &premix(0.5, 99.5)?, green)?;
+/// assert!(weak.contains(greenweight::cure::PremixMass::new(kilograms(0.2))?));
+/// let strong = premix_for_nitrite_and_salt(nitrite, salt, &premix(6.25, 93.75)?, green);
+/// assert!(matches!(strong, Err(CureError::NotBoth { .. })));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn premix_for_nitrite_and_salt(
+    nitrite: Range<Level<NitriteSalts, OnGreenWeight>>,
+    salt: Range<Level<SodiumChloride, OnGreenWeight>>,
+    premix: &Premix,
+    green: GreenWeight,
+) -> Result<Range<PremixMass>, CureError> {
+    let for_nitrite = premix_window(nitrite.low(), nitrite.high(), premix.nitrite(), green)?;
+    let brings = premix.salt();
+    let least = smallest_premix(salt.low(), brings.low(), green)?;
+    let most = largest_premix(salt.high(), brings.high(), green)?;
+    let for_salt = Range::new(least, most).map_err(|_| CureError::EmptyWindow {
+        minimum: salt.low().mg_per_kg(),
+        ceiling: salt.high().mg_per_kg(),
+    })?;
+    let low = if for_nitrite.low() > least { for_nitrite.low() } else { least };
+    let high = if for_nitrite.high() < most { for_nitrite.high() } else { most };
+    Range::new(low, high).map_err(|_| CureError::NotBoth { nitrite: for_nitrite, salt: for_salt })
 }
 
 /// The ingoing level of pumped or massaged meat.

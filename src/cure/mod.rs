@@ -43,46 +43,58 @@
 #![doc = include_str!("../../references/pages/cure/us-ingoing.md")]
 #![doc = include_str!("../../references/pages/cure/us-bacon.md")]
 
+mod additive;
 mod agent;
 mod bacon;
 mod batch;
 mod check;
+mod claim;
 mod dose;
 mod level;
 mod limit;
 mod method;
+mod premix;
+mod product;
+mod residue;
 #[rustfmt::skip]
 mod table;
 
-use crate::range::{OutOfRange, RangeError};
+use crate::range::{OutOfRange, Range, RangeError};
 
+pub use additive::{Addition, Additive};
 pub use agent::{
-    Agent, Ascorbate, Basis, CuringSalts, InPremix, NitrateIon, NitrateSalts, NitriteIon,
-    NitriteSalts, OnFinishedWeight, OnGreenWeight, OnMeatAndPickle, OnProductAsMade,
-    PotassiumNitrate, PotassiumNitrite, Residual, SodiumNitrate, SodiumNitrite, Substance,
+    AcidPyrophosphate, Agent, Ascorbate, AscorbicAcids, Ascorbics, Basis, Citrates, CuringSalts,
+    FumaricAcid, GluconoDeltaLactone, InPremix, NitrateIon, NitrateSalts, NitriteIon, NitriteSalts,
+    OnCheeseMilk, OnFinishedWeight, OnGreenWeight, OnMeatAndPickle, OnProductAsMade, Phosphates,
+    PotassiumNitrate, PotassiumNitrite, Residual, SodiumChloride, SodiumNitrate, SodiumNitrite,
+    Substance,
 };
+pub use bacon::skin_free;
 pub use batch::{Batch, Cure, Pickle, Weighed};
 pub use check::{RULES, answers, check, unanswered};
+pub use claim::claim;
 pub use dose::{Dose, NoDose, dose};
 pub use level::Level;
 pub use limit::{
-    Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit,
+    AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs,
+    IngoingLimit, MeasuredOn, Method, ProductLimit,
 };
 pub use method::{
     GreenWeight, PickleWeight, PremixMass, Pump, equilibrated, equilibrated_between, immersed,
     ingoing, ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix,
-    largest_reading, premix_window, pumped, pumped_between, smallest_premix,
+    largest_reading, premix_for_nitrite_and_salt, premix_window, pumped, pumped_between,
+    smallest_premix,
 };
 pub use premix::Premix;
 pub use product::{product_keys, product_rows};
+pub use residue::Analysis;
 pub use table::{
-    AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN, US_BACON_NITRATE,
-    US_BACON_POTASSIUM, US_BACON_SODIUM, US_BACON_TOLERANCE, US_INGOING_NITRATE,
-    US_INGOING_NITRITE, US_MINIMUM,
+    AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN, NITRATE_PRACTICE,
+    US_ACCELERATORS, US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SKIN, US_BACON_SODIUM,
+    US_BACON_TOLERANCE, US_BACON_WEIGHT, US_CITRIC_REPLACEMENT, US_FDA, US_INFANT_NO_NITRATE,
+    US_INFANT_NO_NITRITE, US_INGOING_NITRATE, US_INGOING_NITRITE, US_MINIMUM, US_PHOSPHATES,
+    US_RESIDUAL,
 };
-
-mod premix;
-mod product;
 
 /// Why a question about a cure has no answer.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
@@ -107,6 +119,18 @@ pub enum CureError {
         minimum: f64,
         /// The ceiling, mg/kg.
         ceiling: f64,
+    },
+    /// The masses of premix that meet one target all miss the other.
+    #[error(
+        "no mass of this premix meets both: nitrite takes {} to {} kg of it, and salt {} to {} kg",
+        nitrite.low().mass().value, nitrite.high().mass().value,
+        salt.low().mass().value, salt.high().mass().value
+    )]
+    NotBoth {
+        /// The masses of premix that meet the target for nitrite.
+        nitrite: Range<PremixMass>,
+        /// The masses of premix that meet the target for salt.
+        salt: Range<PremixMass>,
     },
     /// The strengths of a premix add up to more than the premix.
     #[error("the agents of the premix add up to {sum} mg/kg, more than the premix weighs")]

@@ -1,10 +1,11 @@
 use super::CureError;
 use super::agent::{
-    InPremix, NitrateSalts, NitriteSalts, PotassiumNitrate, PotassiumNitrite, SodiumNitrate,
-    SodiumNitrite,
+    InPremix, NitrateSalts, NitriteSalts, PotassiumNitrate, PotassiumNitrite, SodiumChloride,
+    SodiumNitrate, SodiumNitrite,
 };
 use super::level::Level;
 use super::method::PremixMass;
+use crate::range::Range;
 
 /// The strength of a curing premix by agent, as its label gives it. What is not
 /// named is zero: a label names every curing agent.
@@ -22,6 +23,7 @@ pub struct Premix {
     potassium_nitrite: Level<PotassiumNitrite, InPremix>,
     sodium_nitrate: Level<SodiumNitrate, InPremix>,
     potassium_nitrate: Level<PotassiumNitrate, InPremix>,
+    salt: Option<Level<SodiumChloride, InPremix>>,
 }
 
 impl Premix {
@@ -33,11 +35,13 @@ impl Premix {
             potassium_nitrite: Level::of(0.0),
             sodium_nitrate: Level::of(0.0),
             potassium_nitrate: Level::of(0.0),
+            salt: None,
         }
     }
 
     fn whole(self) -> Result<Self, CureError> {
-        let sum = self.nitrite().mg_per_kg() + self.nitrate().mg_per_kg();
+        let salt = self.salt.map_or(0.0, Level::mg_per_kg);
+        let sum = self.agents() + salt;
         if sum > 1e6 { Err(CureError::MoreThanWhole { sum }) } else { Ok(self) }
     }
 
@@ -89,6 +93,41 @@ impl Premix {
         self.whole()
     }
 
+    /// With this much common salt. Where a label does not say how much of the rest is salt,
+    /// it is not known, and [`Self::salt`] is a range.
+    ///
+    /// # Errors
+    /// [`CureError::MoreThanWhole`] when it all adds up to more than the premix.
+    pub fn with_salt(mut self, level: Level<SodiumChloride, InPremix>) -> Result<Self, CureError> {
+        self.salt = Some(level);
+        self.whole()
+    }
+
+    /// The curing agents together, mg/kg.
+    fn agents(&self) -> f64 {
+        self.nitrite().mg_per_kg() + self.nitrate().mg_per_kg()
+    }
+
+    /// The common salt that the premix brings: as stated, or between nothing and all that
+    /// is not a curing agent.
+    ///
+    /// ```
+    /// use greenweight::cure::{Level, Premix};
+    ///
+    /// let premix = Premix::new().with_sodium_nitrite(Level::percent(6.25)?)?;
+    /// assert_eq!(premix.salt().low().mg_per_kg(), 0.0);
+    /// assert_eq!(premix.salt().high().mg_per_kg(), 937_500.0);
+    /// assert!(premix.with_salt(Level::percent(93.0)?)?.salt().is_exact());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn salt(&self) -> Range<Level<SodiumChloride, InPremix>> {
+        match self.salt {
+            Some(salt) => Range::ordered(salt, salt),
+            None => Range::ordered(Level::of(0.0), Level::of(1e6 - self.agents())),
+        }
+    }
+
     /// Sodium nitrite.
     #[must_use]
     pub const fn sodium_nitrite(&self) -> Level<SodiumNitrite, InPremix> {
@@ -130,7 +169,7 @@ impl Premix {
     /// Two premixes mixed: each agent at the mean of its strengths, weighted by mass.
     ///
     /// strength = (m₁ s₁ + m₂ s₂) / (m₁ + m₂). With plain salt for the second this dilutes
-    /// a premix to another strength.
+    /// a premix to another strength. The salt is known when it is known of both.
     ///
     /// # Errors
     /// [`CureError::OutOfRange`] when both masses are zero.
@@ -170,6 +209,7 @@ impl Premix {
                 a.potassium_nitrate.mg_per_kg(),
                 b.potassium_nitrate.mg_per_kg(),
             )),
+            salt: a.salt.zip(b.salt).map(|(a, b)| Level::of(mean(a.mg_per_kg(), b.mg_per_kg()))),
         })
     }
 }

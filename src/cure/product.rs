@@ -1,39 +1,47 @@
 use super::agent::{
-    Agent, CuringSalts, InPremix, NitrateIon, NitriteIon, OnProductAsMade, SodiumNitrate,
-    SodiumNitrite,
+    Agent, Basis, CuringSalts, InPremix, NitrateIon, NitriteIon, OnCheeseMilk, OnGreenWeight,
+    OnProductAsMade, SodiumNitrate, SodiumNitrite,
 };
-use super::batch::{Batch, Known};
+use super::batch::{Batch, FINISHED, Known};
 use super::check::{INGOING_NITRATE, INGOING_NITRITE, NO_ROW};
 use super::level::Level;
 use super::limit::{Agents, CountedAs, MeasuredOn, ProductLimit};
 use super::method::{GreenWeight, PremixMass, ingoing, ingoing_between, largest_reading};
 use super::premix::Premix;
-use super::table::{AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN};
+use super::residue::{ONE_DAY, RESIDUE, at_most_added, judge as judge_residue};
+use super::table::{
+    AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN, US_ACCELERATORS,
+    US_FDA,
+};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
+use crate::finding::{Finding, Limit, Mend, Missing, Rule, Verdict};
+use crate::food::Food;
 use crate::range::Range;
 use crate::units::{Mass, kilograms};
-
-pub(super) const RESIDUE: Rule =
-    Rule::new("cure/residue", "what an analysis of the product may find", Force::Safety);
 
 const PRODUCT: Missing = Missing::new(
     "the weight of the product as made: an ingredient has no weight",
     "give every ingredient a weight, water and spices too",
 );
-const ANALYSIS: Missing = Missing::new(
-    "an analysis: no recipe proves what is left in the product",
-    "have the finished product analysed through its shelf life",
-);
 const MILK: Missing = Missing::new(
     "the weight of the cheese milk",
-    "have the dose to the milk checked by someone licensed to; this version does not judge it",
+    "write the milk as an ingredient of kind \"milk\", with its weight",
+);
+const SODIUM_ONLY: Missing = Missing::new(
+    "a limit for the potassium salt: the row names the sodium salt alone",
+    "use the sodium salt, or ask the authority",
+);
+const INGOING: Missing = Missing::new(
+    "the level that goes in, which takes the green weight and the method",
+    "write the method under cure, and a weight for the meat or the fish",
 );
 const UNSAID: Missing = Missing::new(
     "as what, or over what, the row counts its figure: its document does not say",
     "ask the authority",
 );
+const POTASSIUM: &str =
+    "Part of it is the potassium salt, counted by the nitrite or nitrate it holds.";
 const INVESTIGATE: &str =
     "The row also prints a residue above which the cause must be looked for. It is not a limit.";
 
@@ -51,6 +59,9 @@ fn cured_as(authority: Authority) -> Missing {
         }
         Authority::Canada => "write cured_as = [\"ca/cured\"], or another product of its table",
         Authority::Codex => "write cured_as = [\"codex/083\"], or another product of its table",
+        Authority::UsFda => {
+            "write cured_as = [\"fda/sablefish-salmon-shad\"], \"fda/tuna\", \"fda/smoked-chub\" or, for meat, \"fda/home-cure\"; any other fish is \"fda/other-fish\" and may hold no nitrite"
+        }
         Authority::Japan => "write cured_as = [\"jp/meat\"], or another product of its table",
         _ => "write cured_as = [\"anz/cured-meat\"], or another product of its table",
     };
@@ -66,17 +77,25 @@ fn table(authority: Authority) -> &'static [Cited<ProductLimit>] {
         Authority::Codex => &CODEX,
         Authority::AustraliaNewZealand => &AUSTRALIA_NEW_ZEALAND,
         Authority::Japan => &JAPAN,
+        Authority::UsFda => &US_FDA,
         _ => &[],
     }
 }
 
-pub(super) fn answers(authority: Authority) -> bool {
-    !table(authority).is_empty()
+/// Whether the limits of an authority go by product and this batch may be one. Those of the
+/// United States for fish are about meat only where a mix for home cures is named.
+pub(super) fn answers(batch: &Batch<'_>, authority: Authority) -> bool {
+    let own = |key: &&str| table(authority).iter().any(|row| row.value.product_key == *key);
+    match authority {
+        Authority::UsFda => batch.food == Food::Fish || batch.cured_as.iter().any(own),
+        _ => !table(authority).is_empty(),
+    }
 }
 
 /// The keys of all products whose limits are in the tables, each at least once.
 pub fn product_keys() -> impl Iterator<Item = &'static str> {
-    Authority::ALL.into_iter().flat_map(table).map(|row| row.value.product_key)
+    let named = US_ACCELERATORS.iter().filter_map(|row| row.value.product_key);
+    Authority::ALL.into_iter().flat_map(table).map(|row| row.value.product_key).chain(named)
 }
 
 /// The rows of a product that are in force on a day. Without a day, only rows without
@@ -189,17 +208,148 @@ fn judge(batch: &Batch<'_>, row: &'static Cited<ProductLimit>, report: &mut impl
                 unproven(rule, UNSAID)
             }
         }),
-        MeasuredOn::CheeseMilk => report(unproven(rule, MILK)),
+        MeasuredOn::CheeseMilk => report(match (batch.milk, limit.counted_as) {
+            (None, _) => unproven(rule, MILK),
+            (Some(milk), CountedAs::NitrateIon) => in_milk(batch, rule, row, milk, nitrate_ion),
+            (Some(milk), CountedAs::SodiumNitrate) => {
+                in_milk(batch, rule, row, milk, sodium_nitrate)
+            }
+            _ => unproven(rule, UNSAID),
+        }),
+        MeasuredOn::FinishedProduct => report(match limit.counted_as {
+            CountedAs::SodiumNitrite => in_finished(batch, rule, row, Premix::sodium_nitrite),
+            CountedAs::SodiumNitrate => in_finished(batch, rule, row, Premix::sodium_nitrate),
+            _ => unproven(rule, UNSAID),
+        }),
         MeasuredOn::NotStated => report(unproven(rule, UNSAID)),
         MeasuredOn::ResidualAtEndOfProcess
         | MeasuredOn::ResidualThroughShelfLife
         | MeasuredOn::Residual
-        | MeasuredOn::PresentInTheFood => report(unproven(&RESIDUE, ANALYSIS)),
+        | MeasuredOn::PresentInTheFood => {
+            let finding = residue(batch, row, limit.counted_as);
+            let finding = finding.unwrap_or_else(|| unproven(&RESIDUE, UNSAID));
+            let through = limit.measured_on == MeasuredOn::ResidualThroughShelfLife;
+            report(if through { finding.note(ONE_DAY) } else { finding });
+        }
     }
-    if limit.residual_cap.is_some() {
-        report(unproven(&RESIDUE, ANALYSIS).note(
+    if let Some(cap) = limit.residual_cap {
+        let cap = Limit::AtMost(Level::of(cap));
+        let analysed = batch.analysis.nitrite;
+        report(judge_residue(batch, cap, analysed, &row.row).note(
             "Besides the ingoing limit the row caps the residue, from all sources and through the whole shelf life.",
         ));
+    }
+}
+
+/// The analysis held against a row of the residue, counted as the row counts.
+fn residue(
+    batch: &Batch<'_>,
+    row: &'static Cited<ProductLimit>,
+    counted_as: CountedAs,
+) -> Option<Finding> {
+    let limit = row.value.limit;
+    let found = &batch.analysis;
+    Some(match counted_as {
+        CountedAs::NitriteIon => {
+            judge_residue(batch, limit.map(Level::of), found.nitrite, &row.row)
+        }
+        CountedAs::NitrateIon => {
+            judge_residue(batch, limit.map(Level::of), found.nitrate, &row.row)
+        }
+        CountedAs::SodiumNitrite => {
+            judge_residue(batch, limit.map(Level::of), found.sodium_nitrite(), &row.row)
+        }
+        CountedAs::SodiumNitrate => {
+            judge_residue(batch, limit.map(Level::of), found.sodium_nitrate(), &row.row)
+        }
+        CountedAs::NitrateAndNitriteAsSodiumNitrite => {
+            judge_residue(batch, limit.map(Level::of), found.together(), &row.row)
+        }
+        CountedAs::SaltsAsWeighed | CountedAs::NotStated => return None,
+    })
+}
+
+/// Holds what goes into the cheese milk against a row.
+fn in_milk<A: Agent>(
+    batch: &Batch<'_>,
+    rule: &'static Rule,
+    row: &'static Cited<ProductLimit>,
+    milk: Range<Mass>,
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
+) -> Finding {
+    let Ok(milk) = GreenWeight::range(milk) else {
+        return Finding::new(rule, Verdict::Unproven).row(&row.row).missing(MILK).at(batch.place);
+    };
+    let known: Known<A, OnCheeseMilk> = divided_by(batch, milk, strength_of);
+    known.against(rule, row.value.limit.map(Level::of)).row(&row.row)
+}
+
+/// Holds what goes in, on the weight of the finished product, against a row about the
+/// finished product.
+fn in_finished<A: Agent>(
+    batch: &Batch<'_>,
+    rule: &'static Rule,
+    row: &'static Cited<ProductLimit>,
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
+) -> Finding {
+    let limit = row.value.limit;
+    let unproven = |missing| {
+        Finding::new(rule, Verdict::Unproven).row(&row.row).missing(missing).at(batch.place)
+    };
+    let nitrite = row.value.agents == Agents::Nitrite;
+    let (ceiling, _) = limit.figures();
+    if ceiling <= 0.0 {
+        // None at all: what the label names decides, whatever the weights.
+        let bringing = |cure: &&super::Cure| {
+            let brings = |premix: &Premix| {
+                if nitrite { premix.nitrite().mg_per_kg() } else { premix.nitrate().mg_per_kg() }
+            };
+            cure.strength.is_none_or(|premix| brings(&premix) > 0.0)
+        };
+        return match batch.cures.iter().find(bringing) {
+            Some(cure) if cure.strength.is_some() => Finding::new(rule, Verdict::Breaks)
+                .limit(limit.map(Level::<A, OnGreenWeight>::of))
+                .row(&row.row)
+                .mend(Mend::LeaveOut)
+                .at(cure.place),
+            Some(cure) => unproven(super::batch::STRENGTH).at(cure.place),
+            None => Finding::new(rule, Verdict::Meets).row(&row.row).at(batch.place),
+        };
+    }
+    let analysed = if nitrite {
+        batch.analysis.sodium_nitrite().map(Level::mg_per_kg)
+    } else {
+        batch.analysis.sodium_nitrate().map(Level::mg_per_kg)
+    };
+    if let Some(level) = analysed {
+        let level = Some(Level::<A, _>::of(level));
+        return judge_residue(batch, limit.map(Level::of), level, &row.row);
+    }
+    let potassium = brings(batch, |premix| {
+        let (nitrite_too, nitrate) = (premix.potassium_nitrite(), premix.potassium_nitrate());
+        if nitrite { nitrite_too.mg_per_kg() } else { nitrate.mg_per_kg() }
+    });
+    if potassium {
+        return unproven(SODIUM_ONLY);
+    }
+    if batch.unknowable().is_some() {
+        return unproven(INGOING);
+    }
+    let green = batch.total(strength_of);
+    let Some(finished) = batch.on_finished(&green) else {
+        return unproven(green.missing.unwrap_or(FINISHED));
+    };
+    let finding = at_most_added(finished, rule, limit.map(Level::of)).row(&row.row);
+    let (Limit::AtMost(_), Some(weight), Some(green_weight)) = (limit, batch.finished, batch.green)
+    else {
+        return finding;
+    };
+    let share = weight.low().value / green_weight.high().mass().value;
+    match batch.mend_ceiling(Level::of(ceiling * share), &green, strength_of) {
+        Some(mend) if finding.verdict != Verdict::Meets && green.missing.is_none() => {
+            finding.mend(mend)
+        }
+        _ => finding,
     }
 }
 
@@ -247,18 +397,18 @@ fn hold<A: Agent>(
             .missing(PRODUCT)
             .at(batch.place);
     };
-    let known: Known<A, OnProductAsMade> = batch.total_by(strength_of, |mass, strength| {
-        let middle = GreenWeight::new((product.low().mass() + product.high().mass()) * 0.5).ok()?;
-        let nominal = ingoing(PremixMass::new(mass.mass).ok()?, strength, middle);
-        let range =
-            ingoing_between(mass.range().ok()?, Range::ordered(strength, strength), product);
-        let as_made = |level: Level<A, _>| Level::of(level.mg_per_kg());
-        Some((as_made(nominal), Range::ordered(as_made(range.low()), as_made(range.high()))))
-    });
+    let known: Known<A, OnProductAsMade> = divided_by(batch, product, strength_of);
     let limit = row.value.limit.map(Level::of);
     let finding = known.against(rule, limit).row(&row.row);
+    let nitrite = row.value.agents == Agents::Nitrite;
+    let potassium = brings(batch, |premix| {
+        let (one, other) = (premix.potassium_nitrite(), premix.potassium_nitrate());
+        if nitrite { one.mg_per_kg() } else { other.mg_per_kg() }
+    });
+    let by_weight = row.value.counted_as == CountedAs::SaltsAsWeighed;
     let finding = match row.value.investigate_above {
         Some(_) => finding.note(INVESTIGATE),
+        None if potassium && !by_weight => finding.note(POTASSIUM),
         None => finding,
     };
     let wrong = finding.verdict != Verdict::Meets && finding.missing.is_none();
@@ -266,6 +416,21 @@ fn hold<A: Agent>(
         Some(mend) if wrong => finding.mend(mend),
         _ => finding,
     }
+}
+
+/// A level over all ingredients, divided by one weight.
+fn divided_by<A: Agent, B: Basis>(
+    batch: &Batch<'_>,
+    weight: Range<GreenWeight>,
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
+) -> Known<A, B> {
+    batch.total_by(strength_of, |mass, strength| {
+        let middle = GreenWeight::new((weight.low().mass() + weight.high().mass()) * 0.5).ok()?;
+        let nominal = ingoing(PremixMass::new(mass.mass).ok()?, strength, middle);
+        let range = ingoing_between(mass.range().ok()?, Range::ordered(strength, strength), weight);
+        let on = |level: Level<A, OnGreenWeight>| Level::of(level.mg_per_kg());
+        Some((on(nominal), Range::ordered(on(range.low()), on(range.high()))))
+    })
 }
 
 /// The most of the only premix under a ceiling.

@@ -3,7 +3,7 @@
 use crate::cite::{Citation, Cited, Date, InForce, Row, Seen, Standing, sources};
 use super::agent::*;
 use super::level::Level;
-use super::limit::{Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};
+use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};
 use crate::authority::Authority;
 use crate::finding::Limit;
 
@@ -1565,6 +1565,148 @@ pub(super) const MOLAR_MASS_KNO3: Cited<f64> = Cited {
         },
     };
 
+/// Molar mass of sodium ascorbate or erythorbate, anhydrous, C6H7NaO6, g/mol.
+pub(super) const MOLAR_MASS_ASCORBATE_ANHYDROUS: Cited<f64> = Cited {
+        value: 198.106,
+        row: Row {
+            table: "cure/molar-mass",
+            key: "ascorbate-anhydrous",
+            printed: "198.106 g/mol",
+            citation: Citation { source: &sources::CIAAW_2021, place: "sum of the five-figure atomic weights C 12.011, H 1.008, O 15.999, Na 22.990; those of C and H from memory", standing: Standing::Paper, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "The bacon rule itself prints about 198 (9 CFR 424.22(b)(1)).",
+        },
+    };
+
+/// Molar mass of sodium ascorbate or erythorbate monohydrate, C6H7NaO6 with H2O, g/mol.
+pub(super) const MOLAR_MASS_ASCORBATE_MONOHYDRATE: Cited<f64> = Cited {
+        value: 216.121,
+        row: Row {
+            table: "cure/molar-mass",
+            key: "ascorbate-monohydrate",
+            printed: "216.121 g/mol",
+            citation: Citation { source: &sources::CIAAW_2021, place: "sum of the five-figure atomic weights C 12.011, H 1.008, O 15.999, Na 22.990; those of C and H from memory", standing: Standing::Paper, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Practice of the trade in curing
+pub static NITRATE_PRACTICE: Cited<f64> = Cited {
+        value: 7.0,
+        row: Row {
+            table: "cure/nitrate-practice",
+            key: "nitrate-wants-weeks",
+            printed: "nitrate only for cures of a week and more, and for dried products",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "Nitrate cures only as fast as bacteria turn it into nitrite. In what is cooked within days most of it stays nitrate.",
+        },
+    };
+
+/// Curing accelerators, United States
+pub static US_ACCELERATORS: [Cited<AdditiveLimit>; 9] = [
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::AscorbicAcids, methods: &[Method::Pumped, Method::Immersion], product_key: None, on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(468.75) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "ascorbic-pickle",
+            printed: "75 oz to 100 gal pickle at 10 percent pump level",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row ascorbic acid and erythorbic acid", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::AscorbicAcids, methods: &[Method::Ground, Method::DryRub], product_key: None, on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(468.75) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "ascorbic-meat",
+            printed: "3/4 oz to 100 lb meat, meat byproduct or poultry product",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row ascorbic acid and erythorbic acid", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::Ascorbate, methods: &[Method::Pumped, Method::Immersion], product_key: None, on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(546.875) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "ascorbate-pickle",
+            printed: "87.5 oz to 100 gal pickle at 10 percent pump level",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row sodium ascorbate and sodium erythorbate", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::Ascorbate, methods: &[Method::Ground, Method::DryRub], product_key: None, on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(546.875) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "ascorbate-meat",
+            printed: "7/8 oz to 100 lb meat, meat byproduct or poultry product",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row sodium ascorbate and sodium erythorbate", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::FumaricAcid, methods: &[Method::Ground], product_key: None, on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(625.0) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "fumaric",
+            printed: "0.065 percent (or 1 oz to 100 lb) of the meat or poultry before processing",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row Fumaric acid", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "The two printed figures differ (625 and 650 ppm); use 625.",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::GluconoDeltaLactone, methods: &[Method::Ground], product_key: None, on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(5000.0) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "gdl",
+            printed: "8 oz to each 100 lb of meat or meat byproduct",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row Glucono delta lactone", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::GluconoDeltaLactone, methods: &[Method::Ground], product_key: Some("us/genoa-salami"), on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(10000.0) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "gdl-genoa",
+            printed: "16 oz to 100 lb of meat (1.0 percent)",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row Glucono delta lactone", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::AcidPyrophosphate, methods: &[Method::Ground], product_key: Some("us/frankfurter-class"), on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(5000.0) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "sapp",
+            printed: "alone or with other accelerators 8 oz in 100 lb of the meat, or meat and meat byproduct, content of the formula",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row Sodium acid pyrophosphate", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::AcidPyrophosphate, methods: &[Method::Ground], product_key: Some("us/frankfurter-class"), on: AdditiveBasis::FinishedWeight, limit: Limit::AtMost(5000.0) },
+        row: Row {
+            table: "cure/us-accelerators",
+            key: "sapp-finished",
+            printed: "nor 0.5 percent in the finished product",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row Sodium acid pyrophosphate", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    },
+];
+
 /// Nitrate in bacon, United States
 pub static US_BACON_NITRATE: Cited<Limit<Level<NitrateSalts, OnGreenWeight>>> = Cited {
         value: Limit::AtMost(Level::of(0.0)),
@@ -1578,6 +1720,19 @@ pub static US_BACON_NITRATE: Cited<Limit<Level<NitrateSalts, OnGreenWeight>>> = 
         },
     };
 
+/// Share of skin in a belly cured with its skin, United States
+pub static US_BACON_SKIN: Cited<f64> = Cited {
+        value: 0.1,
+        row: Row {
+            table: "cure/us-bacon-skin",
+            key: "skin-share",
+            printed: "10 percent skin; 108 ppm immersed and 180 ppm dry on skin-on weight (potassium nitrite 133 and 222)",
+            citation: Citation { source: &sources::FSIS_7620_3, place: "bacon section, from page 27 (exact page not seen)", standing: Standing::Handbook, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "A working estimate; skin takes up practically no cure. The rule itself says actual or estimated skin-free weight (9 CFR 424.22(b)(2) and (3)).",
+        },
+    };
+
 /// Variation accepted around the pumped-bacon amount, United States
 pub static US_BACON_TOLERANCE: Cited<Limit<Level<SodiumNitrite, OnGreenWeight>>> = Cited {
         value: Limit::Between(Level::of(96.0), Level::of(144.0)),
@@ -1588,6 +1743,19 @@ pub static US_BACON_TOLERANCE: Cited<Limit<Level<SodiumNitrite, OnGreenWeight>>>
             citation: Citation { source: &sources::FSIS_7620_3, place: "bacon section, from page 27", standing: Standing::Handbook, seen: Seen::Memory },
             in_force: InForce::between(None, None),
             note: "Covers pumping and draining, not the formulation.",
+        },
+    };
+
+/// Weight of finished bacon, United States
+pub static US_BACON_WEIGHT: Cited<f64> = Cited {
+        value: 1.0,
+        row: Row {
+            table: "cure/us-bacon-weight",
+            key: "no-gain",
+            printed: "not more than the weight of the fresh uncured pork belly",
+            citation: Citation { source: &sources::CFR9_319_107, place: "319.107", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
         },
     };
 
@@ -1709,6 +1877,126 @@ pub static US_BACON_POTASSIUM: [Cited<BaconLimit<PotassiumNitrite>>; 5] = [
     },
 ];
 
+/// Citric acid and citrate in place of an ascorbic accelerator, United States
+pub static US_CITRIC_REPLACEMENT: Cited<f64> = Cited {
+        value: 0.5,
+        row: Row {
+            table: "cure/us-citric-replacement",
+            key: "citric-replacement",
+            printed: "up to 50 percent of the ascorbic acid, erythorbic acid, sodium ascorbate or sodium erythorbate used",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing accelerators, row Citric acid or sodium citrate", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "For cured poultry the row names only ascorbic acid and sodium ascorbate as replaceable.",
+        },
+    };
+
+/// Nitrite and nitrate in fish and in mixes for home cures, United States
+pub static US_FDA: [Cited<ProductLimit>; 7] = [
+    Cited {
+        value: ProductLimit { authority: Authority::UsFda, product_key: "fda/tuna", product: "smoked cured tunafish products", agents: Agents::Nitrite, counted_as: CountedAs::SodiumNitrite, measured_on: MeasuredOn::FinishedProduct, limit: Limit::AtMost(10.0), residual_cap: None, investigate_above: None, superseded: false },
+        row: Row {
+            table: "cure/us-fda",
+            key: "tuna-nitrite",
+            printed: "10 parts per million (0.001 percent)",
+            citation: Citation { source: &sources::CFR21_172_175, place: "172.175(a)(1)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ProductLimit { authority: Authority::UsFda, product_key: "fda/sablefish-salmon-shad", product: "smoked, cured sablefish, salmon and shad", agents: Agents::Nitrite, counted_as: CountedAs::SodiumNitrite, measured_on: MeasuredOn::FinishedProduct, limit: Limit::AtMost(200.0), residual_cap: None, investigate_above: None, superseded: false },
+        row: Row {
+            table: "cure/us-fda",
+            key: "sablefish-salmon-shad-nitrite",
+            printed: "sodium nitrite max 200 ppm",
+            citation: Citation { source: &sources::CFR21_172_175, place: "172.175(a)(2)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ProductLimit { authority: Authority::UsFda, product_key: "fda/sablefish-salmon-shad", product: "smoked, cured sablefish, salmon and shad", agents: Agents::Nitrate, counted_as: CountedAs::SodiumNitrate, measured_on: MeasuredOn::FinishedProduct, limit: Limit::AtMost(500.0), residual_cap: None, investigate_above: None, superseded: false },
+        row: Row {
+            table: "cure/us-fda",
+            key: "sablefish-salmon-shad-nitrate",
+            printed: "sodium nitrate max 500 ppm",
+            citation: Citation { source: &sources::CFR21_172_170, place: "172.170(a)(1); same number in 172.175(a)(2)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ProductLimit { authority: Authority::UsFda, product_key: "fda/home-cure", product: "meat-curing preparations for home curing of meat and meat products, including poultry and wild game", agents: Agents::Nitrite, counted_as: CountedAs::SodiumNitrite, measured_on: MeasuredOn::FinishedProduct, limit: Limit::AtMost(200.0), residual_cap: None, investigate_above: None, superseded: false },
+        row: Row {
+            table: "cure/us-fda",
+            key: "home-cure-nitrite",
+            printed: "sodium nitrite max 200 ppm",
+            citation: Citation { source: &sources::CFR21_172_175, place: "172.175(a)(3)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "A retail pack must carry directions that keep the product within these limits and 'keep out of the reach of children'.",
+        },
+    },
+    Cited {
+        value: ProductLimit { authority: Authority::UsFda, product_key: "fda/home-cure", product: "meat-curing preparations for home curing of meat and meat products, including poultry and wild game", agents: Agents::Nitrate, counted_as: CountedAs::SodiumNitrate, measured_on: MeasuredOn::FinishedProduct, limit: Limit::AtMost(500.0), residual_cap: None, investigate_above: None, superseded: false },
+        row: Row {
+            table: "cure/us-fda",
+            key: "home-cure-nitrate",
+            printed: "sodium nitrate max 500 ppm",
+            citation: Citation { source: &sources::CFR21_172_170, place: "172.170(a)(2)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "500 ppm nitrate is far below the plant figures of 1718 and 2187.",
+        },
+    },
+    Cited {
+        value: ProductLimit { authority: Authority::UsFda, product_key: "fda/smoked-chub", product: "smoked chub (commercial)", agents: Agents::Nitrite, counted_as: CountedAs::SodiumNitrite, measured_on: MeasuredOn::FinishedProduct, limit: Limit::Between(100.0, 200.0), residual_cap: None, investigate_above: None, superseded: false },
+        row: Row {
+            table: "cure/us-fda",
+            key: "smoked-chub-nitrite",
+            printed: "sodium nitrite min 100 ppm; sodium nitrite max 200 ppm",
+            citation: Citation { source: &sources::CFR21_172_177_2015, place: "172.177(b)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "In the edible portion of the finished product, measured in the loin muscle, with at least 3.5 percent water-phase salt.",
+        },
+    },
+    Cited {
+        value: ProductLimit { authority: Authority::UsFda, product_key: "fda/other-fish", product: "any other fish species", agents: Agents::Nitrite, counted_as: CountedAs::SodiumNitrite, measured_on: MeasuredOn::FinishedProduct, limit: Limit::AtMost(0.0), residual_cap: None, investigate_above: None, superseded: false },
+        row: Row {
+            table: "cure/us-fda",
+            key: "other-fish-nitrite",
+            printed: "nitrite for the five named fish; none for any other",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "chapter 13, page 251", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "The guide names salmon, sable, shad and chub with 200 ppm and tuna with 10 ppm.",
+        },
+    },
+];
+
+/// No nitrite or nitrate in infant foods, United States
+pub static US_INFANT_NO_NITRATE: Cited<Limit<Level<NitrateSalts, OnGreenWeight>>> = Cited {
+        value: Limit::AtMost(Level::of(0.0)),
+        row: Row {
+            table: "cure/us-infant",
+            key: "no-nitrate",
+            printed: "not in baby, junior and toddler foods",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing Agents, row nitrate, column Products", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    };
+
+/// No nitrite or nitrate in infant foods, United States
+pub static US_INFANT_NO_NITRITE: Cited<Limit<Level<NitriteSalts, OnGreenWeight>>> = Cited {
+        value: Limit::AtMost(Level::of(0.0)),
+        row: Row {
+            table: "cure/us-infant",
+            key: "no-nitrite",
+            printed: "not in baby, junior, or toddler foods",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing Agents, row nitrite, column Products", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "",
+        },
+    };
+
 /// Ingoing nitrite and nitrate, United States, products other than bacon: nitrite.
 pub static US_INGOING_NITRITE: [Cited<IngoingLimit<NitriteSalts>>; 3] = [
     Cited {
@@ -1793,5 +2081,44 @@ pub static US_MINIMUM: Cited<Limit<Level<NitriteSalts, OnGreenWeight>>> = Cited 
             citation: Citation { source: &sources::FSIS_7620_3, place: "chapter 3", standing: Standing::Handbook, seen: Seen::Memory },
             in_force: InForce::between(None, None),
             note: "A policy, not a regulation. It does not apply where heat, pH or moisture control makes the product safe without it.",
+        },
+    };
+
+/// Phosphates, United States
+pub static US_PHOSPHATES: [Cited<AdditiveLimit>; 2] = [
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::Phosphates, methods: &[Method::Pumped, Method::Immersion], product_key: None, on: AdditiveBasis::GreenWeight, limit: Limit::AtMost(5000.0) },
+        row: Row {
+            table: "cure/us-phosphates",
+            key: "phosphate-pickle",
+            printed: "5 percent phosphate in pickle at 10 percent pump level",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Miscellaneous, phosphate rows (purpose: less cooked-out juice)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "Five percent of the pickle at a ten percent pump is 5000 mg/kg of green weight; at another pump the strength of the pickle changes and that figure does not.",
+        },
+    },
+    Cited {
+        value: AdditiveLimit { authority: Authority::UsFsis, group: AdditiveGroup::Phosphates, methods: &[Method::Ground, Method::DryRub, Method::Pumped, Method::Immersion], product_key: None, on: AdditiveBasis::FinishedWeight, limit: Limit::AtMost(5000.0) },
+        row: Row {
+            table: "cure/us-phosphates",
+            key: "phosphate-product",
+            printed: "0.5 percent phosphate in meat food product (only clear solution may be injected)",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Miscellaneous, phosphate rows (purpose: less cooked-out juice)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "Not where the inspection regulations forbid phosphate. In sausage 319.140 allows phosphates only in cooked sausage. How several phosphates are summed is not stated in the row.",
+        },
+    },
+];
+
+/// Nitrite that may be left in a finished product, United States
+pub static US_RESIDUAL: Cited<Limit<Level<SodiumNitrite, Residual>>> = Cited {
+        value: Limit::AtMost(Level::of(200.0)),
+        row: Row {
+            table: "cure/us-residual",
+            key: "nitrite-residual-200",
+            printed: "not more than 200 ppm in the finished product",
+            citation: Citation { source: &sources::CFR9_424_21_2015, place: "424.21(c), class Curing Agents, row nitrite, end of column Amount", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(Some(Date::printed(1999, 12, 23)), None),
+            note: "The table points bacon to \"paragraph (b) of this section\"; the bacon rule actually stands in 424.22(b). A stale cross-reference in the law, not a second rule.",
         },
     };

@@ -1,16 +1,15 @@
-use uom::si::f64::{Mass, Time};
+use uom::si::f64::Time;
 
-use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
+use super::curing;
+use super::document::{Component, Recipe, Step, StepKind};
 use crate::cook::{self, Plan};
-use crate::cure::{self, Batch, Cure, GreenWeight, Pickle, PickleWeight, Pump, Weighed};
+use crate::cure;
 use crate::finding::{Finding, Force, Limit, Missing, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::smoke::{self, ColdSmoke};
 use crate::store::{self, Cold, Keeping};
-use crate::units::{Amount, Reading, seconds};
-
-const NO_PREMIX: Rule = Rule::new("cure/premix", "a cure with something that cures", Force::Safety);
+use crate::units::{Reading, seconds};
 
 const WARM: Rule = Rule::new("store/warm-time", "time above refrigeration", Force::Safety);
 
@@ -20,8 +19,8 @@ const UNJUDGED: Missing = Missing::new(
 );
 
 /// Every rule that can be reached from a recipe, room by room.
-pub const RULES: [&[Rule]; 5] =
-    [&[NO_PREMIX, WARM], &cure::RULES, &cook::RULES, &smoke::RULES, &store::RULES];
+pub const RULES: [&[Rule]; 6] =
+    [&[WARM], &curing::RULES, &cure::RULES, &cook::RULES, &smoke::RULES, &store::RULES];
 
 /// A finding and the component it is about.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -46,94 +45,6 @@ impl Recipe<'_> {
             Self::check_warm(component, &mut report);
         }
         findings
-    }
-
-    fn check_cure(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let premixes = || component.ingredients.iter().filter(|i| i.kind == Kind::CuringPremix);
-        let place = component.cure.map_or(component.place, |cure| cure.place);
-        if premixes().next().is_none() {
-            if component.cure.is_some() {
-                report(Finding::new(&NO_PREMIX, Verdict::Unproven).at(place).missing(Missing::new(
-                    "what cures: there is a cure and no curing premix",
-                    "a brine or rub without nitrite is no cure: leave `cure` out; otherwise write the premix as an ingredient of kind \"curing-premix\" with its strength",
-                )));
-            }
-            return;
-        }
-        let scale = |ingredient: &Ingredient<'_>| ingredient.scale.or(self.instruments.scale);
-        let weighed = |ingredient: &Ingredient<'_>| match ingredient.amount {
-            Some(Amount::Weighed(mass)) => Some(Weighed { mass, scale: scale(ingredient) }),
-            _ => None,
-        };
-        let cures: Vec<Cure> = premixes()
-            .map(|premix| Cure {
-                mass: weighed(premix),
-                strength: premix.strength,
-                place: premix.place,
-            })
-            .collect();
-        let ascorbates = || component.ingredients.iter().filter(|i| i.kind == Kind::Ascorbate);
-        let cure = component.cure;
-        // Whatever a level is divided by: for limits that go by product, all of it.
-        let by_product = !component.cured_as.is_empty();
-        let divides = |i: &&Ingredient<'_>| by_product || i.kind == Kind::Meat || i.in_pickle;
-        let batch = Batch {
-            food: component.food,
-            scaled: component.ingredients.iter().filter(divides).all(|i| scale(i).is_some()),
-            cured_as: &component.cured_as,
-            product: self.sum(component, |i| !i.in_pickle),
-            method: cure.and_then(|cure| cure.method),
-            green: self
-                .sum(component, |i| i.kind == Kind::Meat)
-                .and_then(|m| GreenWeight::range(m).ok()),
-            cures: &cures,
-            pickle: self.pickle(component),
-            ascorbate: ascorbates().filter_map(weighed).reduce(together),
-            sugar_percent: cure.and_then(|cure| cure.sugar_percent),
-            culture: cure.and_then(|cure| cure.culture),
-            place,
-        };
-        let mut answered = false;
-        for &authority in &self.held_to {
-            answered |= cure::answers(authority, component.food);
-            cure::check(&batch, authority, self.date, report);
-        }
-        if !answered {
-            report(cure::unanswered(place));
-        }
-    }
-
-    /// The mass of all ingredients of a kind, or `None` when one of them has no weight
-    /// or there is none.
-    fn sum(
-        &self,
-        component: &Component<'_>,
-        of: impl Fn(&Ingredient<'_>) -> bool,
-    ) -> Option<Range<Mass>> {
-        let mut sum: Option<Range<Mass>> = None;
-        for ingredient in component.ingredients.iter().filter(|ingredient| of(ingredient)) {
-            let Some(Amount::Weighed(mass)) = ingredient.amount else { return None };
-            let range = match ingredient.scale.or(self.instruments.scale) {
-                Some(division) => Range::weighed(mass, division).ok()?,
-                None => Range::exactly(mass).ok()?,
-            };
-            sum = Some(match sum {
-                Some(sum) => sum.plus(range).ok()?,
-                None => range,
-            });
-        }
-        sum
-    }
-
-    fn pickle(&self, component: &Component<'_>) -> Option<Pickle> {
-        let weight = PickleWeight::range(self.sum(component, |i| i.in_pickle)?).ok()?;
-        let cure = component.cure?;
-        let taken_up = cure.taken_up.and_then(|fraction| Pump::new(fraction).ok());
-        Some(Pickle {
-            weight,
-            taken_up: taken_up.and_then(|pump| Range::exactly(pump).ok()),
-            equilibrium: cure.equilibrium,
-        })
     }
 
     fn check_cook(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
@@ -276,12 +187,6 @@ impl Recipe<'_> {
             }
         }
     }
-}
-
-/// Two weighings of one thing: the coarser scale stands for both.
-fn together(a: Weighed, b: Weighed) -> Weighed {
-    let scale = a.scale.zip(b.scale).map(|(a, b)| if a > b { a } else { b });
-    Weighed { mass: a.mass + b.mass, scale }
 }
 
 fn compare(a: Option<Reading>, b: Option<Reading>) -> core::cmp::Ordering {

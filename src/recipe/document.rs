@@ -5,7 +5,7 @@ use uom::si::f64::{Mass, TemperatureInterval, Time};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::cook::Animals;
-use crate::cure::{Method, Premix};
+use crate::cure::{Additive, Analysis, Method, Premix, Pump};
 use crate::finding::{Place, Placed};
 use crate::food::Food;
 use crate::range::Range;
@@ -47,12 +47,18 @@ pub struct Component<'a> {
     pub food: Food,
     /// Whether it is sold or given away raw, to be cooked by whoever eats it.
     pub raw: bool,
+    /// Whether it is a food for infants.
+    pub for_infants: bool,
     /// What goes in.
     pub ingredients: Vec<Ingredient<'a>>,
     /// How it is cured.
     pub cure: Option<CurePlan>,
     /// Which products of the curing tables it is.
     pub cured_as: Vec<&'static str>,
+    /// The weight of it when it is done.
+    pub finished: Option<Mass>,
+    /// What an analysis of it found.
+    pub analysis: Analysis,
     /// What is done, in order.
     pub steps: Vec<Step>,
     /// Recorded inside temperatures, in order of time.
@@ -67,34 +73,65 @@ pub struct Component<'a> {
 pub enum Kind {
     /// Meat, meat byproduct or poultry: part of the green weight.
     Meat,
+    /// Fish or shellfish: the green weight of what is made of it.
+    Fish,
     /// Water or ice.
     Water,
     /// Salt without a curing agent.
     Salt,
     /// A salt, mix or pure substance that brings nitrite or nitrate.
     CuringPremix,
-    /// Sodium ascorbate or erythorbate, anhydrous.
-    Ascorbate,
+    /// The milk that cheese is made from.
+    Milk,
+    /// An accelerator of the cure, or a phosphate.
+    Additive(Additive),
     /// Anything else.
     Other,
 }
 
 impl Kind {
     /// Every kind.
-    pub const ALL: [Self; 6] =
-        [Self::Meat, Self::Water, Self::Salt, Self::CuringPremix, Self::Ascorbate, Self::Other];
+    pub const ALL: [Self; 17] = [
+        Self::Meat,
+        Self::Fish,
+        Self::Water,
+        Self::Salt,
+        Self::CuringPremix,
+        Self::Milk,
+        Self::Additive(Additive::AscorbicAcid),
+        Self::Additive(Additive::ErythorbicAcid),
+        Self::Additive(Additive::SodiumAscorbate),
+        Self::Additive(Additive::SodiumErythorbate),
+        Self::Additive(Additive::CitricAcid),
+        Self::Additive(Additive::SodiumCitrate),
+        Self::Additive(Additive::FumaricAcid),
+        Self::Additive(Additive::GluconoDeltaLactone),
+        Self::Additive(Additive::SodiumAcidPyrophosphate),
+        Self::Additive(Additive::Phosphate),
+        Self::Other,
+    ];
 
     /// Its key in a document.
     #[must_use]
     pub const fn key(self) -> &'static str {
         match self {
             Self::Meat => "meat",
+            Self::Fish => "fish",
             Self::Water => "water",
             Self::Salt => "salt",
             Self::CuringPremix => "curing-premix",
-            Self::Ascorbate => "ascorbate",
+            Self::Milk => "milk",
+            Self::Additive(additive) => additive.key(),
             Self::Other => "other",
         }
+    }
+}
+
+impl Kind {
+    /// Whether it is part of the green weight.
+    #[must_use]
+    pub const fn is_green(self) -> bool {
+        matches!(self, Self::Meat | Self::Fish)
     }
 }
 
@@ -182,6 +219,10 @@ pub struct Ingredient<'a> {
     pub strength: Option<Premix>,
     /// How much of it is fat, mg/kg, where known.
     pub fat: Option<f64>,
+    /// Whether a belly was weighed with its skin, where it is said.
+    pub skin_on: Option<bool>,
+    /// Whether an ascorbate or erythorbate holds its water of crystallisation.
+    pub hydrated: bool,
     /// Whether it is part of the pickle.
     pub in_pickle: bool,
 }
@@ -192,7 +233,13 @@ pub struct CurePlan {
     /// How the cure reaches the meat.
     pub method: Option<Method>,
     /// How much pickle is pumped in or picked up, as a fraction of green weight.
-    pub taken_up: Option<f64>,
+    pub taken_up: Option<Range<Pump>>,
+    /// The ingoing nitrite that the recipe claims, mg/kg of green weight.
+    pub claimed: Option<Placed<f64>>,
+    /// The temperature that it cures at.
+    pub at: Option<Placed<Reading>>,
+    /// How long it cures.
+    pub time: Option<Placed<Range<Time>>>,
     /// Whether an immersion lasts until meat and pickle are at equilibrium.
     pub equilibrium: Option<bool>,
     /// Added fermentable sugar, in percent.
@@ -304,6 +351,66 @@ pub struct Recorded {
     pub inside: Reading,
     /// Where it stands in the document.
     pub place: Place,
+}
+
+impl<'a> Component<'a> {
+    /// A component of which nothing is known but its name and its class of food, to be
+    /// filled with `..Component::new(name, food)`.
+    #[must_use]
+    pub fn new(name: impl Into<Cow<'a, str>>, food: Food) -> Self {
+        Self {
+            name: name.into(),
+            food,
+            raw: false,
+            for_infants: false,
+            ingredients: Vec::new(),
+            cure: None,
+            cured_as: Vec::new(),
+            finished: None,
+            analysis: Analysis::default(),
+            steps: Vec::new(),
+            record: Vec::new(),
+            place: Place::default(),
+        }
+    }
+}
+
+impl<'a> Ingredient<'a> {
+    /// A weighed ingredient of which nothing else is known.
+    #[must_use]
+    pub fn new(name: impl Into<Cow<'a, str>>, kind: Kind, mass: Mass) -> Self {
+        Self {
+            name: name.into(),
+            kind,
+            amount: Some(Amount::Weighed(mass)),
+            place: Place::default(),
+            scale: None,
+            from: None,
+            strength: None,
+            fat: None,
+            skin_on: None,
+            hydrated: false,
+            in_pickle: false,
+        }
+    }
+}
+
+impl CurePlan {
+    /// A cure of which nothing is known but its method.
+    #[must_use]
+    pub fn by(method: Method) -> Self {
+        Self {
+            method: Some(method),
+            taken_up: None,
+            claimed: None,
+            at: None,
+            time: None,
+            equilibrium: None,
+            sugar_percent: None,
+            culture: None,
+            place: Place::default(),
+        }
+    }
 }
 
 impl Component<'_> {

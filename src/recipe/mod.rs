@@ -36,6 +36,7 @@
 //! ```
 
 mod check;
+mod curing;
 mod document;
 mod keys;
 mod read;

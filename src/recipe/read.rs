@@ -7,14 +7,16 @@ use super::document::{
 use super::keys::{Fault, Faults, Keys, Unreadable, fault, nearest, one_of};
 use crate::authority::Authority;
 use crate::cite::Date;
-use crate::cure::{Level, Method, Premix, product_keys};
+use crate::cure::{
+    Analysis, Level, Method, Premix, Pump, SodiumNitrate, SodiumNitrite, product_keys,
+};
 use crate::finding::Place;
 use crate::food::Food;
-use crate::range::{Bounds, OutOfRange, bounds};
+use crate::range::{Bounds, OutOfRange, Range, bounds};
 use crate::store::{chart_keys, chart_row};
 use crate::units::{
-    Amount, Measures, read_amount, read_concentration, read_duration, read_liquid_amount,
-    read_mass, read_temperature, read_tolerance,
+    Amount, Measures, read_amount, read_concentration, read_concentrations, read_duration,
+    read_liquid_amount, read_mass, read_temperature, read_tolerance,
 };
 
 bounds! {
@@ -28,13 +30,37 @@ bounds! {
 const RECIPE: &[&str] =
     &["title", "held_to", "date", "measures", "instruments", "component", "about"];
 const INSTRUMENTS: &[&str] = &["scale", "thermometer"];
-const COMPONENT: &[&str] =
-    &["name", "food", "raw", "cured_as", "ingredient", "cure", "step", "record"];
-const INGREDIENT: &[&str] =
-    &["name", "kind", "amount", "scale", "from", "strength", "fat", "part", "liquid"];
+const COMPONENT: &[&str] = &[
+    "name",
+    "food",
+    "raw",
+    "for_infants",
+    "cured_as",
+    "ingredient",
+    "cure",
+    "finished",
+    "analysis",
+    "step",
+    "record",
+];
+const INGREDIENT: &[&str] = &[
+    "name", "kind", "amount", "scale", "from", "strength", "fat", "skin", "hydrated", "part",
+    "liquid",
+];
 const STRENGTH: &[&str] =
-    &["sodium-nitrite", "potassium-nitrite", "sodium-nitrate", "potassium-nitrate"];
-const CURE: &[&str] = &["method", "pump", "pick_up", "equilibrium", "sugar", "culture"];
+    &["sodium-nitrite", "potassium-nitrite", "sodium-nitrate", "potassium-nitrate", "salt"];
+const CURE: &[&str] = &[
+    "method",
+    "pump",
+    "pick_up",
+    "equilibrium",
+    "sugar",
+    "culture",
+    "at",
+    "for",
+    "ingoing_nitrite",
+];
+const ANALYSIS: &[&str] = &["nitrite", "nitrate", "as"];
 const STEP: &[&str] = &["do", "at", "for", "to", "hold", "humidity", "like", "vacuum"];
 const RECORD: &[&str] = &["after", "inside"];
 
@@ -219,6 +245,15 @@ fn component<'i>(
             "an ingredient of kind \"meat\" in a food that holds none: what class of food is it?";
         fault(faults, meat.place, message);
     }
+    for belly in ingredients.iter().filter(|i| i.skin_on.is_some()) {
+        if food.is_some_and(|food| food != Food::Bacon) || belly.kind != Kind::Meat {
+            fault(
+                faults,
+                belly.place,
+                "`skin` belongs to the meat of a component whose food is bacon",
+            );
+        }
+    }
     let steps: Vec<_> = steps.iter().filter_map(|keys| step(keys, date, faults)).collect();
     let raw = keys.yes("raw", faults).unwrap_or(false);
     if let Some(to) = steps.iter().filter(|step| step.kind.heats()).find_map(|step| step.to)
@@ -233,12 +268,42 @@ fn component<'i>(
         // Without a class the recipe is not returned, only its faults.
         food: food.unwrap_or(Food::Sauce),
         raw,
+        for_infants: keys.yes("for_infants", faults).unwrap_or(false),
         ingredients,
         cured_as: cured_as(keys, faults),
         cure: keys.table("cure", CURE, faults).map(|keys| cure(&keys, faults)),
+        finished: keys.bounded("finished", read_mass, |mass| inside(&WEIGHT, mass.value), faults),
+        analysis: keys
+            .table("analysis", ANALYSIS, faults)
+            .map_or_else(Analysis::default, |keys| analysis(&keys, faults)),
         steps,
         record: self::record(&record, faults),
         place: keys.place,
+    }
+}
+
+fn analysis(keys: &Keys<'_, '_>, faults: &mut Faults) -> Analysis {
+    let ions = keys.word("as", &["ions", "sodium-salts"], |word| word, faults);
+    if keys.value("as").is_none() {
+        faults.push(Fault {
+            message: "`as` is missing: as what does the laboratory count its figures?".to_owned(),
+            help: Some("it is \"ions\" (NO2, NO3) or \"sodium-salts\" (NaNO2, NaNO3)".to_owned()),
+            place: keys.place,
+        });
+    }
+    let mut level = |key| keys.quantity(key, read_concentration, faults);
+    let (nitrite, nitrate) = (level("nitrite"), level("nitrate"));
+    if ions == Some("ions") {
+        return Analysis {
+            nitrite: nitrite.and_then(|level| Level::new(level).ok()),
+            nitrate: nitrate.and_then(|level| Level::new(level).ok()),
+        };
+    }
+    let nitrite = nitrite.and_then(|level| Level::<SodiumNitrite, _>::new(level).ok());
+    let nitrate = nitrate.and_then(|level| Level::<SodiumNitrate, _>::new(level).ok());
+    Analysis {
+        nitrite: nitrite.map(Level::<SodiumNitrite, _>::as_nitrite_ion),
+        nitrate: nitrate.map(Level::<SodiumNitrate, _>::as_nitrate_ion),
     }
 }
 
@@ -318,8 +383,21 @@ fn ingredient<'i>(
         from: keys.word("from", &Animal::ALL, Animal::key, faults),
         strength: keys.table("strength", STRENGTH, faults).and_then(|keys| strength(&keys, faults)),
         fat: keys.quantity("fat", read_concentration, faults),
+        skin_on: keys.yes("skin", faults),
+        hydrated: hydrated(keys, kind, faults),
         in_pickle: keys.value("part").is_some(),
     }
+}
+
+fn hydrated(keys: &Keys<'_, '_>, kind: Kind, faults: &mut Faults) -> bool {
+    let hydrated = keys.yes("hydrated", faults).unwrap_or(false);
+    let salt = matches!(kind.key(), "sodium-ascorbate" | "sodium-erythorbate");
+    if hydrated && !salt {
+        let place = keys.value("hydrated").map_or(keys.place, |value| value.span().into());
+        let message = "`hydrated` belongs to an ingredient of kind \"sodium-ascorbate\" or \"sodium-erythorbate\"";
+        fault(faults, place, message);
+    }
+    hydrated
 }
 
 /// Whether a name speaks of nitrite or nitrate.
@@ -340,6 +418,7 @@ fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
         level("potassium-nitrate"),
     ];
     let [na2, k2, na3, k3] = levels;
+    let salt = keys.quantity("salt", read_concentration, faults);
     if faults.len() > before {
         return None;
     }
@@ -349,11 +428,15 @@ fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
         return None;
     }
     let premix = || {
-        Premix::new()
+        let premix = Premix::new()
             .with_sodium_nitrite(Level::new(na2)?)?
             .with_potassium_nitrite(Level::new(k2)?)?
             .with_sodium_nitrate(Level::new(na3)?)?
-            .with_potassium_nitrate(Level::new(k3)?)
+            .with_potassium_nitrate(Level::new(k3)?)?;
+        match salt {
+            Some(salt) => premix.with_salt(Level::new(salt)?),
+            None => Ok(premix),
+        }
     };
     match premix() {
         Ok(premix) => Some(premix),
@@ -367,13 +450,18 @@ fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
 fn cure(keys: &Keys<'_, '_>, faults: &mut Faults) -> CurePlan {
     let method = keys.word("method", &Method::ALL, Method::key, faults);
     let mut fraction = |key, of: Method| {
-        let level = keys.bounded(key, read_concentration, |pump| inside(&PUMP, *pump), faults)?;
+        let both = |pump: &Range<f64>| {
+            inside(&PUMP, pump.low())?;
+            inside(&PUMP, pump.high())
+        };
+        let pump = keys.bounded(key, read_concentrations, both, faults)?;
         if method.is_some_and(|method| method != of) {
             let place = keys.value(key).map_or(keys.place, |value| value.span().into());
             let message = format!("`{key}` belongs to a cure of method \"{}\"", of.key());
             fault(faults, place, message);
         }
-        Some(level / 1e6)
+        let fraction = |level: f64| Pump::new(level / 1e6).ok();
+        Range::new(fraction(pump.low())?, fraction(pump.high())?).ok()
     };
     let pump = fraction("pump", Method::Pumped);
     let pick_up = fraction("pick_up", Method::Immersion);
@@ -383,6 +471,9 @@ fn cure(keys: &Keys<'_, '_>, faults: &mut Faults) -> CurePlan {
         equilibrium: keys.yes("equilibrium", faults),
         sugar_percent: keys.quantity("sugar", read_concentration, faults).map(|ppm| ppm / 1e4),
         culture: keys.yes("culture", faults),
+        claimed: keys.placed("ingoing_nitrite", read_concentration, faults),
+        at: keys.placed("at", read_temperature, faults),
+        time: keys.placed("for", read_duration, faults),
         place: keys.place,
     }
 }

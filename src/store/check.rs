@@ -171,10 +171,20 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
         );
         return;
     };
+    report(cold_enough(rule, row, at, keeping.thermometer));
+}
+
+/// A temperature held against a ceiling that keeps food cold.
+pub(crate) fn cold_enough(
+    rule: &'static Rule,
+    row: &'static Cited<PrintedTemperature>,
+    at: Placed<Reading>,
+    thermometer: Option<TemperatureInterval>,
+) -> Finding {
     let (at, place) = (at.value, at.place);
     let ceiling = row.value.on(at.scale());
     let limit = Limit::AtMost(ceiling);
-    let within = keeping.thermometer.and_then(|tolerance| at.within(tolerance).ok());
+    let within = thermometer.and_then(|tolerance| at.within(tolerance).ok());
     let known = within.unwrap_or(Range::ordered(at, at));
     let finding = Finding::new(rule, limit.judge(&known))
         .nominal(at)
@@ -182,14 +192,14 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
         .limit(limit)
         .row(&row.row)
         .at(place);
-    let lowest = keeping.thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
-    report(match (finding.verdict, within) {
+    let lowest = thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
+    match (finding.verdict, within) {
         (Verdict::Meets, Some(_)) => finding,
         (Verdict::Meets, None) => {
             Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
         }
         _ => finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low()))),
-    });
+    }
 }
 
 fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {

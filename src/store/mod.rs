@@ -22,6 +22,8 @@ use uom::si::f64::Time;
 
 use crate::range::Range;
 
+#[cfg(feature = "recipe")]
+pub(crate) use check::cold_enough;
 pub use check::{Cold, Keeping, RULES, answers, chart_keys, chart_row, check, unanswered};
 pub use table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
 

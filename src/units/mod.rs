@@ -52,8 +52,8 @@ pub use exact::{
 pub use print::{Shown, ShownRange};
 pub use problem::{Kind, ReadError, ReadProblem};
 pub use read::{
-    Amount, Measures, read_amount, read_concentration, read_liquid_amount, read_mass,
-    read_temperature, read_tolerance,
+    Amount, Measures, read_amount, read_concentration, read_concentrations, read_liquid_amount,
+    read_mass, read_temperature, read_tolerance,
 };
 pub use reading::{PrintedTemperature, Reading, Scale};
 pub use show::{MassUnit, floor_to_division, show_duration, show_mass, show_mass_like};

@@ -8,11 +8,12 @@ use super::volume::{
     metric_tablespoon, metric_teaspoon, milliliter, us_cup, us_fluid_ounce, us_gallon, us_pint,
     us_quart, us_tablespoon, us_teaspoon,
 };
-use super::word::{Placed, Unit, end, no_range, unit};
+use super::word::{Placed, Unit, between, end, may_be_mixed, no_range, unit};
 use super::{
     Kind, Mass, ReadError, ReadProblem, Reading, Scale, TemperatureInterval, Volume, grams,
     kilograms, liters, ounces, pounds,
 };
+use crate::range::Range;
 
 /// Whose spoons, cups, pints and gallons a document uses.
 ///
@@ -253,18 +254,62 @@ pub fn read_concentration(text: &str) -> Result<f64, ReadError> {
     let value = number(&mut cursor)?;
     no_range(&mut cursor, &value)?;
     let unit = unit(&mut cursor, &value)?;
-    let power = match unit.unit {
-        Unit::PartsPerMillion => 0,
-        Unit::GramPerKilogram => 3,
-        Unit::Percent => 4,
-        _ => return Err(unit.error(ReadProblem::WrongKind(Kind::Concentration))),
-    };
+    let power = power_of(&unit)?;
     end(&cursor)?;
     let ppm = value.shifted(power);
     if ppm > 1e6 {
         return Err(ReadError::new(ReadProblem::AboveTheWhole, value.start, unit.end));
     }
     Ok(ppm)
+}
+
+/// Reads a concentration that may be known between two: `10 %`, `8 to 12 %`, `8-12 %`.
+///
+/// # Errors
+/// As for [`read_concentration`], and [`ReadProblem::FallingRange`] for a range whose first
+/// end is above its second.
+///
+/// ```
+/// use greenweight::units::read_concentrations;
+///
+/// let pump = read_concentrations("8 to 12 %")?;
+/// assert_eq!((pump.low(), pump.high()), (80_000.0, 120_000.0));
+/// assert!(read_concentrations("10 %")?.is_exact());
+/// # Ok::<(), greenweight::units::ReadError>(())
+/// ```
+pub fn read_concentrations(text: &str) -> Result<Range<f64>, ReadError> {
+    let mut cursor = Cursor::new(text, Kind::Concentration)?;
+    let first = number(&mut cursor)?;
+    cursor.skip_spaces();
+    let second = match between(&mut cursor)? {
+        Some(mark) => {
+            let second = number(&mut cursor)?;
+            if may_be_mixed(mark, &first, &second) {
+                return Err(ReadError::new(ReadProblem::HyphenOrRange, first.start, second.end));
+            }
+            Some(second)
+        }
+        None => None,
+    };
+    let last = second.as_ref().unwrap_or(&first);
+    let unit = unit(&mut cursor, last)?;
+    let power = power_of(&unit)?;
+    end(&cursor)?;
+    let (low, high) = (first.shifted(power), last.shifted(power));
+    if low > 1e6 || high > 1e6 {
+        return Err(ReadError::new(ReadProblem::AboveTheWhole, first.start, unit.end));
+    }
+    Range::new(low, high)
+        .map_err(|_| ReadError::new(ReadProblem::FallingRange, first.start, last.end))
+}
+
+fn power_of(unit: &Placed) -> Result<usize, ReadError> {
+    match unit.unit {
+        Unit::PartsPerMillion => Ok(0),
+        Unit::GramPerKilogram => Ok(3),
+        Unit::Percent => Ok(4),
+        _ => Err(unit.error(ReadProblem::WrongKind(Kind::Concentration))),
+    }
 }
 
 fn scale(unit: &Placed, kind: Kind) -> Result<Scale, ReadError> {

@@ -1,10 +1,10 @@
 use greenweight::authority::Authority;
 use greenweight::cure::{
-    Agent, Ascorbate, BaconFormula, Batch, Cure, GreenWeight, IngoingLimit, Level, Method,
-    NitrateSalts, NitriteIon, NitriteSalts, OnGreenWeight, Pickle, PickleWeight, Premix,
-    PremixMass, Pump, SodiumNitrite, US_BACON_SODIUM, US_BACON_TOLERANCE, US_INGOING_NITRATE,
-    US_INGOING_NITRITE, Weighed, check, equilibrated, immersed, ingoing, ingoing_between,
-    largest_at_equilibrium, largest_in_pickle, largest_premix, pumped,
+    Addition, Additive, Agent, Ascorbate, BaconFormula, Batch, Cure, GreenWeight, IngoingLimit,
+    Level, Method, NitrateSalts, NitriteIon, NitriteSalts, OnGreenWeight, Pickle, PickleWeight,
+    Premix, PremixMass, Pump, SodiumNitrite, US_BACON_SODIUM, US_BACON_TOLERANCE,
+    US_INGOING_NITRATE, US_INGOING_NITRITE, Weighed, check, equilibrated, immersed, ingoing,
+    ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix, pumped,
 };
 use greenweight::finding::{Limit, Place};
 use greenweight::food::Food;
@@ -181,11 +181,10 @@ fn pumped_bacon(case: &Case, nitrite: f64) -> Answer {
     let cures =
         [Cure { mass: Some(in_pickle(nitrite)), strength: Some(pure), place: Place::default() }];
     let ascorbate = case.maybe("ascorbate_mg_per_kg").filter(|level| *level > 0.0);
+    let additions: Vec<_> =
+        ascorbate.map(|level| erythorbate(in_pickle(level))).into_iter().collect();
     let batch = Batch {
-        food: Food::Bacon,
         scaled: true,
-        cured_as: &[],
-        product: None,
         method: Some(Method::Pumped),
         green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
         cures: &cures,
@@ -194,14 +193,24 @@ fn pumped_bacon(case: &Case, nitrite: f64) -> Answer {
             taken_up: Range::exactly(Pump::new(0.1).unwrap()).ok(),
             equilibrium: None,
         }),
-        ascorbate: ascorbate.map(in_pickle),
+        additions: &additions,
+        finished: Range::exactly(kilograms(9.9)).ok(),
         sugar_percent: case.maybe("sugar_percent"),
         culture: case.flag("culture"),
-        place: Place::default(),
+        ..Batch::of(Food::Bacon)
     };
     let mut findings = Vec::new();
     check(&batch, Authority::UsFsis, None, &mut |finding| findings.push(finding));
     answer_of(&findings)
+}
+
+fn erythorbate(mass: Weighed) -> Addition {
+    Addition {
+        additive: Additive::SodiumErythorbate,
+        mass: Some(mass),
+        hydrated: false,
+        place: Place::default(),
+    }
 }
 
 pub fn accepted_band(case: &Case) -> Answer {

@@ -19,30 +19,30 @@ fn said_of(find: &str, replace: &str) -> (i32, String) {
 #[case::a_hyphen(
     "amount = \"4 lb\"",
     "amount = \"1-1/4 lb\"",
-    "r.toml:22:11",
+    "r.toml:23:11",
     "write `1 1/4` for one and a quarter"
 )]
-#[case::a_comma("amount = \"4 lb\"", "amount = \"1,8 kg\"", "r.toml:22:12", "a comma is not read")]
+#[case::a_comma("amount = \"4 lb\"", "amount = \"1,8 kg\"", "r.toml:23:12", "a comma is not read")]
 #[case::both_marks(
     "amount = \"4 lb\"",
     "amount = \"1.250,0 g\"",
-    "r.toml:22",
+    "r.toml:23",
     "a comma is not read"
 )]
-#[case::a_bare_number("amount = \"4 lb\"", "amount = \"4\"", "r.toml:22", "unit")]
+#[case::a_bare_number("amount = \"4 lb\"", "amount = \"4\"", "r.toml:23", "unit")]
 #[case::a_number_without_quotes(
     "amount = \"4 lb\"",
     "amount = 4",
-    "r.toml:22:10",
+    "r.toml:23:10",
     "text with its unit"
 )]
 #[case::ounces_of_a_liquid("amount = \"1 cup\"", "amount = \"8 oz\"", "r.toml:", "fl oz")]
 #[case::whose_cups("measures = \"US\"\n", "", "r.toml:", "whose measures")]
-#[case::an_unknown_key("fat = \"25 %\"", "fatt = \"25 %\"", "r.toml:23:1", "did you mean `fat`?")]
+#[case::an_unknown_key("fat = \"25 %\"", "fatt = \"25 %\"", "r.toml:24:1", "did you mean `fat`?")]
 #[case::an_unknown_word(
     "kind = \"meat\"",
     "kind = \"maet\"",
-    "r.toml:20:8",
+    "r.toml:21:8",
     "did you mean `meat`?"
 )]
 #[case::an_unknown_row(

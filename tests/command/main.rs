@@ -3,6 +3,7 @@
 #![cfg(feature = "cli")]
 
 mod careful;
+mod curing;
 mod dose;
 mod faults;
 mod schema;
@@ -122,7 +123,7 @@ fn seven_pounds(amount: &str, strength: Option<&str>, scale: Option<&str>) -> (i
     check_text(&format!(
         "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n{scale}\
          [[component]]\nname = \"loaf\"\nfood = \"ground-meat\"\nraw = true\n\
-         cure = {{ method = \"ground\" }}\n\
+         cure = {{ method = \"ground\" }}\nanalysis = {{ nitrite = \"35 mg/kg\", as = \"sodium-salts\" }}\n\
          [[component.ingredient]]\nname = \"meat\"\nkind = \"meat\"\nfrom = \"pork\"\namount = \"7 lb\"\n\
          [[component.ingredient]]\nname = \"curing salt\"\nkind = \"curing-premix\"\namount = \"{amount}\"\n{strength}"
     ))

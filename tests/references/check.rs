@@ -37,6 +37,8 @@ pub fn weigh_atoms(table: &Table) {
             .iter()
             .map(|(element, count)| {
                 let weight = match element.as_str() {
+                    "C" => 12.011,
+                    "H" => 1.008,
                     "N" => 14.007,
                     "O" => 15.999,
                     "Na" => 22.990,

@@ -152,6 +152,11 @@ impl Row {
         Some((low.as_float().unwrap(), high.as_float().unwrap()))
     }
 
+    pub fn list(&self, name: &str) -> Vec<&str> {
+        let words = self.figures.get(name).unwrap_or_else(|| panic!("{}: no {name}", self.key));
+        words.as_array().expect(name).iter().map(|word| word.as_str().expect(name)).collect()
+    }
+
     pub fn inner(&self, name: &str) -> &toml::Table {
         self.figures[name].as_table().expect(name)
     }

@@ -60,7 +60,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
     }
     let uses = match room {
         "cure" => {
-            "use super::agent::*;\nuse super::level::Level;\nuse super::limit::{Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\n"
+            "use super::agent::*;\nuse super::level::Level;\nuse super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\n"
         }
         "cook" => {
             "use super::{Dwell, Endpoint};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"
@@ -143,6 +143,11 @@ fn level_limit(row: &Row) -> String {
     }
 }
 
+/// The name of a static for one row: the table's alone where it has one row.
+fn one_of_several(name: &str, rows: &[Row], row: &Row) -> String {
+    if rows.len() == 1 { name.to_owned() } else { format!("{name}_{}", constant(&row.key)) }
+}
+
 fn authority(table: &Table, row: &Row) -> String {
     format!("Authority::{}", camel(&table.authority_of(row).unwrap()))
 }
@@ -160,7 +165,10 @@ fn statics(table: &Table) -> String {
                 "nitrate-and-nitrite-as-sodium-nitrite" => "NitrateAndNitriteAsSodiumNitrite".to_owned(),
                 other => camel(other),
             };
-            let figure = number(row.number("mg_per_kg"));
+            let figure = match row.maybe_number("mg_per_kg_high") {
+                Some(high) => format!("{:?}, {high:?}", row.number("mg_per_kg")),
+                None => number(row.number("mg_per_kg")),
+            };
             let limit = camel(row.words("operator"));
             format!(
                 "ProductLimit {{ authority: {}, product_key: {:?}, product: {:?}, agents: Agents::{}, counted_as: CountedAs::{counted_as}, measured_on: MeasuredOn::{}, limit: Limit::{limit}({figure}), residual_cap: {}, investigate_above: {}, superseded: {} }}",
@@ -229,10 +237,35 @@ fn statics(table: &Table) -> String {
                 )
             })
             .collect(),
-        "level-limit" => {
-            let [row] = rows.as_slice() else { panic!("{}: one row", table.path) };
-            let kind = format!("Limit<Level<{}, OnGreenWeight>>", camel(row.words("agent")));
-            one(table, row, &name, "pub static", &kind, &level_limit(row))
+        "level-limit" => rows
+            .iter()
+            .map(|row| {
+                let basis = row.maybe_words("in").map_or("OnGreenWeight".to_owned(), camel);
+                let kind = format!("Limit<Level<{}, {basis}>>", camel(row.words("agent")));
+                one(table, row, &one_of_several(&name, rows, row), "pub static", &kind, &level_limit(row))
+            })
+            .collect(),
+        "figure" => rows
+            .iter()
+            .map(|row| {
+                let name = one_of_several(&name, rows, row);
+                one(table, row, &name, "pub static", "f64", &number(row.number("value")))
+            })
+            .collect(),
+        "additive-limit" => {
+            let judged = rows.iter().filter(|row| row.has("group"));
+            array(table, &table.title, &name, "AdditiveLimit", judged, |row| {
+                let methods: Vec<_> = row.list("methods").into_iter().map(|m| format!("Method::{}", camel(m))).collect();
+                format!(
+                    "AdditiveLimit {{ authority: {}, group: AdditiveGroup::{}, methods: &[{}], product_key: {:?}, on: AdditiveBasis::{}, limit: Limit::AtMost({}) }}",
+                    authority(table, row),
+                    camel(row.words("group")),
+                    methods.join(", "),
+                    row.maybe_words("product_key"),
+                    camel(row.words("on")),
+                    number(row.number("mg_per_kg")),
+                )
+            })
         }
         "molar-mass" => rows
             .iter()

@@ -58,8 +58,8 @@ impl Dosing {
             strength: Some(premix),
             place: Place::default(),
         }];
+        let food = if method == Some(Method::Ground) { Food::GroundMeat } else { Food::WholeMeat };
         let batch = Batch {
-            food: if method == Some(Method::Ground) { Food::GroundMeat } else { Food::WholeMeat },
             scaled: true,
             cured_as: &products,
             product: meat.plus(other).ok(),
@@ -67,10 +67,7 @@ impl Dosing {
             green: Some(green),
             cures: &cures,
             pickle: self.pickle(&weighed)?,
-            ascorbate: None,
-            sugar_percent: None,
-            culture: None,
-            place: Place::default(),
+            ..Batch::of(food)
         };
         let dose = dose(&batch, authority, self.date()?).map_err(|error| error.to_string())?;
         Ok(in_words(&dose, scale, strength.mg_per_kg()))

@@ -60,18 +60,13 @@ pub extern "C" fn greenweight_check(premix: Text, strength_percent: f64, green: 
     let cures = [Cure { mass: premix.mass().map(|mass| Weighed { mass, scale }), strength, place }];
     let green = green.mass().and_then(|mass| Range::exactly(mass).ok());
     let batch = Batch {
-        food: Food::GroundMeat,
         scaled: true,
-        cured_as: &[],
         product: green,
         method: Some(Method::Ground),
         green: green.and_then(|mass| GreenWeight::range(mass).ok()),
         cures: &cures,
-        pickle: None,
-        ascorbate: None,
-        sugar_percent: None,
-        culture: None,
         place,
+        ..Batch::of(Food::GroundMeat)
     };
     let mut worst = None;
     check(&batch, Authority::UsFsis, None, &mut |finding| worst = worst.max(Some(finding.verdict)));

@@ -121,8 +121,10 @@ fn citrates_replace_half_and_count_in_the_sum(
     let (a, c) = (additive("sodium-ascorbate", ascorbate), additive("citric-acid", citrate));
     let report = report(FSIS, GROUND, &[MEAT, PREMIX, &a, &c]);
     let mut found = verdicts(&report, "cure/accelerator");
-    // The sum, and then the share of the citrates.
-    found.rotate_left(usize::from(found[0] != expected[0]));
+    // A report shows the worst first; here the sum comes before the share of the citrates.
+    let mut expected = expected.to_vec();
+    found.sort();
+    expected.sort_unstable();
     assert_eq!(found, expected);
 }
 

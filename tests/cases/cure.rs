@@ -1,15 +1,16 @@
 use greenweight::authority::Authority;
 use greenweight::cure::{
-    Addition, Additive, Agent, Ascorbate, BaconFormula, Batch, Cure, GreenWeight, IngoingLimit,
-    Level, Method, NitrateSalts, NitriteIon, NitriteSalts, OnGreenWeight, Pickle, PickleWeight,
-    Premix, PremixMass, Pump, SodiumNitrite, US_BACON_SODIUM, US_BACON_TOLERANCE,
-    US_INGOING_NITRATE, US_INGOING_NITRITE, Weighed, check, equilibrated, immersed, ingoing,
-    ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix, pumped,
+    Addition, Additive, AdditiveGroup, Agent, Ascorbate, BaconFormula, Batch, Cure, FumaricAcid,
+    GluconoDeltaLactone, GreenWeight, IngoingLimit, Level, Method, NitrateSalts, NitriteIon,
+    NitriteSalts, OnGreenWeight, Pickle, PickleWeight, Premix, PremixMass, Pump, SodiumNitrite,
+    US_ACCELERATORS, US_BACON_SODIUM, US_BACON_TOLERANCE, US_INGOING_NITRATE, US_INGOING_NITRITE,
+    Weighed, check, equilibrated, immersed, ingoing, ingoing_between, largest_at_equilibrium,
+    largest_in_pickle, largest_premix, pumped,
 };
 use greenweight::finding::{Limit, Place};
 use greenweight::food::Food;
 use greenweight::range::Range;
-use greenweight::units::{gallons, grams, kilograms, pounds};
+use greenweight::units::{gallons, grams, kilograms, ounces, pounds};
 use serde_json::json;
 
 use super::case::{Answer, Case, answer_of};
@@ -45,6 +46,9 @@ pub fn ingoing_level(case: &Case) -> Answer {
     mg_per_kg(match case.word("agent") {
         "nitrite" => ingoing::<NitriteSalts>(premix, strength(case), green).mg_per_kg(),
         "nitrate" => ingoing::<NitrateSalts>(premix, strength(case), green).mg_per_kg(),
+        "glucono-delta-lactone" => {
+            ingoing::<GluconoDeltaLactone>(premix, strength(case), green).mg_per_kg()
+        }
         "ascorbate" => ingoing::<Ascorbate>(premix, strength(case), green).mg_per_kg(),
         other => panic!("{}: no agent {other}", case.key),
     })
@@ -211,6 +215,38 @@ fn erythorbate(mass: Weighed) -> Addition {
         hydrated: false,
         place: Place::default(),
     }
+}
+
+/// A limit that a row prints in two ways.
+pub fn two_printed_figures(case: &Case) -> Answer {
+    let ounces = PremixMass::new(ounces(case.number("oz"))).unwrap();
+    let meat = GreenWeight::new(pounds(case.number("meat_lb"))).unwrap();
+    let pure = Level::<FumaricAcid, _>::percent(100.0).unwrap();
+    let percent = Level::<FumaricAcid, OnGreenWeight>::percent(case.number("percent")).unwrap();
+    let row = US_ACCELERATORS.iter().find(|row| row.value.group == AdditiveGroup::FumaricAcid);
+    Answer::from([
+        ("from_oz_mg_per_kg", json!(ingoing(ounces, pure, meat).mg_per_kg())),
+        ("from_percent_mg_per_kg", json!(percent.mg_per_kg())),
+        ("ceiling_mg_per_kg", json!(row.unwrap().value.limit.figures().0)),
+    ])
+}
+
+pub fn bacon_weight(case: &Case) -> Answer {
+    let pure = Premix::new().with_sodium_nitrite(Level::percent(100.0).unwrap()).unwrap();
+    let mass = Weighed { mass: grams(1.0), scale: Some(grams(1e-6)) };
+    let cures = [Cure { mass: Some(mass), strength: Some(pure), place: Place::default() }];
+    let batch = Batch {
+        scaled: true,
+        method: Some(Method::DryRub),
+        green: Range::exactly(green(case)).ok(),
+        finished: Range::exactly(case.mass("finished")).ok(),
+        cures: &cures,
+        ..Batch::of(Food::Bacon)
+    };
+    let mut findings = Vec::new();
+    check(&batch, Authority::UsFsis, None, &mut |finding| findings.push(finding));
+    findings.retain(|finding| finding.rule.id == "cure/bacon-weight");
+    answer_of(&findings)
 }
 
 pub fn accepted_band(case: &Case) -> Answer {

@@ -5,6 +5,7 @@
 mod case;
 mod cook;
 mod cure;
+mod elsewhere;
 mod smoke;
 mod store;
 mod units;
@@ -17,7 +18,7 @@ use rstest::rstest;
 use serde_json::{Value, json};
 
 /// The rooms that have a case file.
-const ROOMS: [&str; 5] = ["units", "cure", "cook", "store", "smoke"];
+const ROOMS: [&str; 6] = ["units", "cure", "cure-elsewhere", "cook", "store", "smoke"];
 
 fn run(case: &Case) -> Answer {
     match case.operation.as_str() {
@@ -43,6 +44,21 @@ fn run(case: &Case) -> Answer {
         "sodium_nitrite_as_ion" => cure::sodium_as_ion(case),
         "bacon" => cure::bacon(case),
         "accepted_band" => cure::accepted_band(case),
+        "ion_as_sodium_nitrate" => elsewhere::ion_as_sodium_nitrate(case),
+        "sodium_nitrate_as_ion" => elsewhere::sodium_nitrate_as_ion(case),
+        "concentration" => units::concentration(case),
+        "two_printed_figures" => cure::two_printed_figures(case),
+        "bacon_weight" => cure::bacon_weight(case),
+        "fda_analysis" => elsewhere::fda_analysis(case),
+        "home_cure" => elsewhere::home_cure(case),
+        "stricter" => elsewhere::stricter(case),
+        "cut" => elsewhere::cut(case),
+        "premix_for_ion" => elsewhere::premix_for_ion(case),
+        "mixed_up" => elsewhere::mixed_up(case),
+        "lookup" => elsewhere::lookup(case),
+        "product_level" => elsewhere::product_level(case),
+        "ratio" => elsewhere::ratio(case),
+        "analysed" => elsewhere::analysed(case),
         "dwell" => cook::dwell(case),
         "cook" => cook::cook(case),
         "chart" => store::chart(case),
@@ -55,6 +71,7 @@ fn run(case: &Case) -> Answer {
 #[rstest]
 #[case::units("units")]
 #[case::cure("cure")]
+#[case::cure_elsewhere("cure-elsewhere")]
 #[case::cook("cook")]
 #[case::store("store")]
 #[case::smoke("smoke")]
@@ -125,6 +142,7 @@ fn the_counts_by_mark_are_printed_and_every_room_has_cases() {
 #[rstest]
 #[case::units("units")]
 #[case::cure("cure")]
+#[case::cure_elsewhere("cure-elsewhere")]
 #[case::cook("cook")]
 #[case::store("store")]
 #[case::smoke("smoke")]

@@ -1,8 +1,8 @@
 use greenweight::finding::Limit;
 use greenweight::range::Range;
 use greenweight::units::{
-    Amount, Measures, Reading, Scale, Volume, read_amount, read_mass, read_temperature,
-    read_tolerance,
+    Amount, Measures, Reading, Scale, Volume, read_amount, read_concentration, read_mass,
+    read_temperature, read_tolerance,
 };
 use serde_json::json;
 
@@ -42,6 +42,10 @@ pub fn density(case: &Case) -> Answer {
     let mass = read_mass(case.word("mass")).unwrap();
     let density = mass / poured(case, "volume", "measures");
     Answer::from([("grams_per_liter", json!(density.value))])
+}
+
+pub fn concentration(case: &Case) -> Answer {
+    Answer::from([("mg_per_kg", json!(read_concentration(case.word("text")).unwrap()))])
 }
 
 pub fn celsius(case: &Case) -> Answer {

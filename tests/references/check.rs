@@ -29,6 +29,36 @@ pub fn reckon_again(table: &Table) {
     }
 }
 
+/// The library's conversions, of a level of 1000, against the factors. A factor from weights of
+/// five figures may lie just outside the interval for potassium, whose weight is rounded.
+pub fn convert_again(table: &Table) {
+    use greenweight::cure::{
+        Level, NitrateIon, NitriteIon, OnGreenWeight, PotassiumNitrate, PotassiumNitrite,
+        SodiumNitrate, SodiumNitrite,
+    };
+    fn of<A: greenweight::cure::Agent>() -> Level<A, OnGreenWeight> {
+        Level::new(1000.0).unwrap()
+    }
+    let converted = [
+        ("nano2-to-no2", of::<SodiumNitrite>().as_nitrite_ion().mg_per_kg()),
+        ("kno2-to-no2", of::<PotassiumNitrite>().as_nitrite_ion().mg_per_kg()),
+        ("nano3-to-no3", of::<SodiumNitrate>().as_nitrate_ion().mg_per_kg()),
+        ("kno3-to-no3", of::<PotassiumNitrate>().as_nitrate_ion().mg_per_kg()),
+        ("no2-to-nano2", of::<NitriteIon>().as_sodium_nitrite().mg_per_kg()),
+        ("no3-to-nano3", of::<NitrateIon>().as_sodium_nitrate().mg_per_kg()),
+        ("kno2-to-nano2", of::<PotassiumNitrite>().as_sodium_nitrite().mg_per_kg()),
+        ("nano2-to-kno2", of::<SodiumNitrite>().as_potassium_nitrite().mg_per_kg()),
+        ("kno3-to-nano3", of::<PotassiumNitrate>().as_sodium_nitrate().mg_per_kg()),
+    ];
+    for (key, level) in converted {
+        let row = table.rows.iter().find(|row| row.key == key).unwrap();
+        assert!((level / 1000.0 - row.number("factor")).abs() < 1e-6, "{key}: {level}");
+        let (low, high) = row.pair("factor_interval").unwrap();
+        let slack = if key.contains('k') { 5e-6 } else { 1e-6 };
+        assert!((low - slack..=high + slack).contains(&(level / 1000.0)), "{key}: {level}");
+    }
+}
+
 /// The molar masses again, from the five-figure atomic weights.
 pub fn weigh_atoms(table: &Table) {
     for row in &table.rows {

@@ -2,6 +2,7 @@
 //! the words its document prints, and a second keying must agree.
 
 mod check;
+mod counts;
 mod second_key;
 
 use greenweight_references::References;
@@ -14,6 +15,11 @@ fn the_printed_words_of_the_cure_rows_give_their_figures() {
 #[test]
 fn the_atoms_give_the_molar_masses() {
     check::weigh_atoms(References::read().table("cure/molar-mass"));
+}
+
+#[test]
+fn the_conversions_lie_in_the_interval_that_the_atomic_weights_leave() {
+    check::convert_again(References::read().table("cure/conversion-factors"));
 }
 
 #[test]

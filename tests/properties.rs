@@ -5,8 +5,9 @@ use std::cmp::Ordering;
 use greenweight::cite::Date;
 use greenweight::cook::{FSIS_MEAT_DWELL, dwell_row};
 use greenweight::cure::{
-    CureError, GreenWeight, InPremix, Level, NitriteIon, OnGreenWeight, PremixMass, SodiumNitrite,
-    US_INGOING_NITRITE, ingoing, ingoing_between, largest_premix, largest_reading, premix_window,
+    CureError, GreenWeight, InPremix, Level, NitriteIon, NitriteSalts, OnGreenWeight, Premix,
+    PremixMass, SodiumChloride, SodiumNitrite, US_INGOING_NITRITE, ingoing, ingoing_between,
+    largest_premix, largest_reading, premix_for_nitrite_and_salt, premix_window, skin_free,
     smallest_premix,
 };
 use greenweight::finding::{Limit, Verdict};
@@ -51,6 +52,10 @@ fn ranges() -> impl Strategy<Value = Range<f64>> {
 }
 
 fn level(mg_per_kg: f64) -> Ingoing {
+    Level::new(mg_per_kg).unwrap()
+}
+
+fn as_weighed(mg_per_kg: f64) -> Level<NitriteSalts, OnGreenWeight> {
     Level::new(mg_per_kg).unwrap()
 }
 
@@ -201,6 +206,57 @@ proptest! {
             Err(CureError::EmptyWindow { .. }) => prop_assert!(minimum > ceiling * (1.0 - 1e-14)),
             Err(other) => prop_assert!(false, "{other}"),
         }
+    }
+
+    #[test]
+    fn a_premix_for_nitrite_and_salt_meets_both_and_there_is_none_when_the_windows_part(
+        nitrite in (1.0..300.0_f64, 1.0..2.0_f64), salt in (0.5..4.0_f64, 1.0..1.5_f64),
+        strength in 0.1..10.0_f64, meat in 0.1..1e3_f64,
+    ) {
+        let wanted = Range::new(as_weighed(nitrite.0), as_weighed(nitrite.0 * nitrite.1)).unwrap();
+        let salted = |percent: f64| Level::<SodiumChloride, _>::percent(percent).unwrap();
+        let salts = Range::new(salted(salt.0), salted(salt.0 * salt.1)).unwrap();
+        let premix = Premix::new().with_sodium_nitrite(Level::percent(strength).unwrap()).unwrap();
+        let premix = premix.with_salt(Level::percent(100.0 - strength).unwrap()).unwrap();
+        match premix_for_nitrite_and_salt(wanted, salts, &premix, green(meat)) {
+            Ok(window) => for mass in [window.low(), window.high()] {
+                let nitrite = ingoing(mass, premix.nitrite(), green(meat));
+                let salt = ingoing(mass, premix.salt().low(), green(meat));
+                prop_assert!(wanted.contains(nitrite) && salts.contains(salt));
+            },
+            Err(CureError::NotBoth { nitrite, salt }) => {
+                prop_assert!(nitrite.high() < salt.low() || salt.high() < nitrite.low());
+            }
+            Err(CureError::EmptyWindow { .. }) => {
+                prop_assert!(nitrite.1 < 1.0 + 1e-14 || salt.1 < 1.0 + 1e-14);
+            }
+            Err(other) => prop_assert!(false, "{other}"),
+        }
+    }
+
+    #[test]
+    fn skin_never_adds_to_the_green_weight_and_not_knowing_holds_both(kg in 0.01..1e4_f64) {
+        let belly = Range::exactly(kilograms(kg)).unwrap();
+        let (on, off) = (skin_free(belly, Some(true)).unwrap(), skin_free(belly, Some(false)).unwrap());
+        let unknown = skin_free(belly, None).unwrap();
+        prop_assert!(on.high() < off.low());
+        prop_assert!(unknown.contains(on.low()) && unknown.contains(off.high()));
+    }
+
+    #[test]
+    fn mixing_two_premixes_weighs_their_strengths_and_their_salt(
+        a in 1e-4..1.0_f64, b in 1e-4..1.0_f64, s in 0.0..50.0_f64, t in 0.0..50.0_f64,
+    ) {
+        let made = |percent: f64| {
+            let premix = Premix::new().with_sodium_nitrite(Level::percent(percent).unwrap()).unwrap();
+            premix.with_salt(Level::percent(100.0 - percent).unwrap()).unwrap()
+        };
+        let mixed = Premix::mixed(premix(a), &made(s), premix(b), &made(t)).unwrap();
+        let expected = (a * s + b * t) / (a + b) * 1e4;
+        prop_assert!((mixed.nitrite().mg_per_kg() - expected).abs() <= 1e-9);
+        prop_assert!((mixed.salt().low().mg_per_kg() + expected - 1e6).abs() <= 1e-6);
+        let unsaid = Premix::mixed(premix(a), &made(s), premix(b), &Premix::new()).unwrap();
+        prop_assert!(!unsaid.salt().is_exact());
     }
 
     #[test]

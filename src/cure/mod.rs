@@ -17,7 +17,26 @@
 //! m = level W / s ([`largest_premix`], [`smallest_premix`], [`premix_window`]).
 //! Pumped: level = m s p / P ([`pumped`]). Immersed: by pick-up the same with the pick-up
 //! for p ([`immersed`]); at equilibrium level = m s / (W + P) ([`equilibrated`]). Where a
-//! recipe does not say which, both are worked out and the range between them is judged.
+//! recipe does not say which, both are worked out and the range between them is judged. A pump
+//! that varies is a range, and so is the level.
+//!
+//! In the finished product: level × W / F, F being the weight of the batch when it is done. What
+//! was added can only grow less: a limit of what may be *in* the product is met when even all of
+//! it would be under, and is never broken by a recipe. In cheese: m s / the weight of the milk.
+//! Skin takes up no cure: W of an immersed or rubbed belly is its weight without
+//! skin ([`skin_free`]). An ascorbate with its water of crystallisation counts × 198.106 /
+//! 216.121 ([`Addition`]). A premix that is all the salt of a recipe has a window for nitrite
+//! and one for salt, which may not meet ([`premix_for_nitrite_and_salt`]).
+//!
+//! | type | when, and over what |
+//! |---|---|
+//! | [`OnGreenWeight`] | ingoing, on the meat before anything is added |
+//! | [`OnProductAsMade`] | ingoing, on everything when the cure is added |
+//! | [`OnMeatAndPickle`] | meat and pickle come to rest together |
+//! | [`OnCheeseMilk`] | on the milk of a cheese |
+//! | [`OnFinishedWeight`] | what went in, on the finished product |
+//! | [`Residual`] | what an analysis finds |
+//! | [`InPremix`] | the strength of a premix |
 //!
 //! # What the authorities weigh
 //!
@@ -27,7 +46,8 @@
 //! | authority | counted as | when | over what |
 //! |---|---|---|---|
 //! | United States, inspected meat | the salt itself, one figure for sodium and potassium; in bacon each its own | ingoing; and 200 ppm in the finished product, as sodium nitrite | green weight |
-//! | United States, fish and home-cure mixes | sodium nitrite | in the finished product | finished weight |
+//! | United States, fish and home-cure mixes | sodium nitrite, sodium nitrate | in the finished product | finished weight |
+//! | United States, accelerators and phosphates | the substance, an ascorbate without its water | ingoing; phosphates and pyrophosphate in the finished product too | green weight; finished weight |
 //! | European Union from 9 October 2025 | the ion | ingoing, and a cap of the residue | the product as made |
 //! | European Union before, Great Britain | sodium nitrite, sodium nitrate | ingoing; some traditional products by residue only | the product as made |
 //! | Denmark | sodium nitrite | ingoing | the product as made |
@@ -42,6 +62,9 @@
 //! # The tables
 #![doc = include_str!("../../references/pages/cure/us-ingoing.md")]
 #![doc = include_str!("../../references/pages/cure/us-bacon.md")]
+#![doc = include_str!("../../references/pages/cure/us-accelerators.md")]
+#![doc = include_str!("../../references/pages/cure/us-phosphates.md")]
+#![doc = include_str!("../../references/pages/cure/us-fda.md")]
 
 mod additive;
 mod agent;

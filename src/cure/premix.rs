@@ -1,3 +1,5 @@
+use core::cmp::Ordering;
+
 use super::CureError;
 use super::agent::{
     InPremix, NitrateSalts, NitriteSalts, PotassiumNitrate, PotassiumNitrite, SodiumChloride,
@@ -5,7 +7,7 @@ use super::agent::{
 };
 use super::level::Level;
 use super::method::PremixMass;
-use crate::range::Range;
+use crate::range::{Range, against};
 
 /// The strength of a curing premix by agent, as its label gives it. What is not
 /// named is zero: a label names every curing agent.
@@ -42,7 +44,11 @@ impl Premix {
     fn whole(self) -> Result<Self, CureError> {
         let salt = self.salt.map_or(0.0, Level::mg_per_kg);
         let sum = self.agents() + salt;
-        if sum > 1e6 { Err(CureError::MoreThanWhole { sum }) } else { Ok(self) }
+        // "6.1 % and 93.9 %" add up to one unit in the last place more than the whole.
+        match against(sum, 1e6) {
+            Some(Ordering::Less | Ordering::Equal) => Ok(self),
+            _ => Err(CureError::MoreThanWhole { sum }),
+        }
     }
 
     /// With this much sodium nitrite.
@@ -124,7 +130,7 @@ impl Premix {
     pub fn salt(&self) -> Range<Level<SodiumChloride, InPremix>> {
         match self.salt {
             Some(salt) => Range::ordered(salt, salt),
-            None => Range::ordered(Level::of(0.0), Level::of(1e6 - self.agents())),
+            None => Range::ordered(Level::of(0.0), Level::of((1e6 - self.agents()).max(0.0))),
         }
     }
 

@@ -63,6 +63,7 @@ pub mod cook;
 pub mod cure;
 pub mod finding;
 pub mod food;
+pub mod level;
 pub mod range;
 #[cfg(feature = "recipe")]
 #[cfg_attr(docsrs, doc(cfg(feature = "recipe")))]

@@ -1,10 +1,5 @@
-use super::agent::{
-    AcidPyrophosphate, Agent, Ascorbate, AscorbicAcids, Ascorbics, Citrates, FumaricAcid,
-    GluconoDeltaLactone, InPremix, OnGreenWeight, Phosphates,
-};
 use super::batch::{Batch, FINISHED, Known, SCALE, Source, Weighed};
 use super::check::NO_ROW;
-use super::level::Level;
 use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Method};
 use super::table::{
     MOLAR_MASS_ASCORBATE_ANHYDROUS, MOLAR_MASS_ASCORBATE_MONOHYDRATE, US_ACCELERATORS,
@@ -14,6 +9,10 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::food::Food;
+use crate::level::{
+    AcidPyrophosphate, Agent, Ascorbate, AscorbicAcids, Ascorbics, Citrates, FumaricAcid,
+    GluconoDeltaLactone, InPremix, Level, OnGreenWeight, Phosphates,
+};
 use crate::units::Mass;
 
 pub(super) const ACCELERATOR: Rule =

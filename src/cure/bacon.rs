@@ -1,7 +1,5 @@
-use super::agent::{Agent, Ascorbate, InPremix, OnGreenWeight};
 use super::batch::{Batch, FINISHED, Known, SCALE, STRENGTH};
 use super::check::{NO_ROW, ceiling};
-use super::level::Level;
 use super::limit::{AdditiveGroup, BaconFormula, BaconLimit, Method};
 use super::method::GreenWeight;
 use super::premix::Premix;
@@ -12,6 +10,7 @@ use super::table::{
 use crate::authority::Authority;
 use crate::cite::{Cited, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
+use crate::level::{Agent, Ascorbate, InPremix, Level, OnGreenWeight};
 use crate::range::{Range, RangeError};
 use crate::units::Mass;
 

@@ -2,8 +2,6 @@ use uom::si::f64::Mass;
 
 use super::CureError;
 use super::additive::Addition;
-use super::agent::{Agent, Basis, InPremix, OnFinishedWeight, OnGreenWeight};
-use super::level::Level;
 use super::limit::Method;
 use super::method::{
     GreenWeight, PickleWeight, PremixMass, Pump, equilibrated, equilibrated_between, ingoing,
@@ -14,6 +12,7 @@ use super::premix::Premix;
 use super::residue::Analysis;
 use crate::finding::{Finding, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
+use crate::level::{Agent, Basis, InPremix, Level, OnFinishedWeight, OnGreenWeight};
 use crate::range::{Measured, Range};
 use crate::units::{floor_to_division, kilograms};
 

@@ -1,9 +1,7 @@
 use super::additive::{self, ACCELERATOR, PHOSPHATE};
-use super::agent::{Agent, InPremix, NitriteSalts, OnGreenWeight};
 use super::bacon::{self, BACON_ASCORBATE, BACON_NITRATE, BACON_NITRITE, BACON_WEIGHT};
 use super::batch::{Batch, Known, STRENGTH};
 use super::claim::CLAIM;
-use super::level::Level;
 use super::limit::{IngoingLimit, Method};
 use super::premix::Premix;
 use super::product;
@@ -15,6 +13,7 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::food::Food;
+use crate::level::{Agent, InPremix, Level, NitriteSalts, OnGreenWeight};
 
 pub(super) const INGOING_NITRITE: Rule =
     Rule::new("cure/ingoing-nitrite", "nitrite that goes into the meat", Force::Safety);

@@ -1,8 +1,7 @@
-use super::agent::{NitriteSalts, OnGreenWeight, SodiumNitrite};
 use super::batch::Batch;
-use super::level::Level;
 use super::premix::Premix;
 use crate::finding::{Finding, Force, Limit, Rule, Verdict};
+use crate::level::{Level, NitriteSalts, OnGreenWeight, SodiumNitrite};
 use crate::range::Range;
 
 pub(super) const CLAIM: Rule =

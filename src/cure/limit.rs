@@ -1,7 +1,6 @@
-use super::agent::{Agent, Ascorbate, OnGreenWeight};
-use super::level::Level;
 use crate::authority::Authority;
 use crate::finding::Limit;
+use crate::level::{Agent, Ascorbate, Level, OnGreenWeight};
 
 /// How a cure reaches the meat.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]

@@ -1,9 +1,10 @@
 use uom::si::f64::Mass;
 
 use super::CureError;
-use super::agent::{Agent, InPremix, NitriteSalts, OnGreenWeight, OnMeatAndPickle, SodiumChloride};
-use super::level::Level;
 use super::premix::Premix;
+use crate::level::{
+    Agent, InPremix, Level, NitriteSalts, OnGreenWeight, OnMeatAndPickle, SodiumChloride,
+};
 use crate::range::{Measured as _, OutOfRange, Range, bounds};
 use crate::units::{floor_to_division, kilograms};
 

@@ -67,13 +67,12 @@
 #![doc = include_str!("../../references/pages/cure/us-fda.md")]
 
 mod additive;
-mod agent;
 mod bacon;
 mod batch;
 mod check;
 mod claim;
+mod convert;
 mod dose;
-mod level;
 mod limit;
 mod method;
 mod premix;
@@ -84,20 +83,20 @@ mod table;
 
 use crate::range::{OutOfRange, Range, RangeError};
 
-pub use additive::{Addition, Additive};
-pub use agent::{
+pub use crate::level::{
     AcidPyrophosphate, Agent, Ascorbate, AscorbicAcids, Ascorbics, Basis, Citrates, CuringSalts,
-    FumaricAcid, GluconoDeltaLactone, InPremix, NitrateIon, NitrateSalts, NitriteIon, NitriteSalts,
-    OnCheeseMilk, OnFinishedWeight, OnGreenWeight, OnMeatAndPickle, OnProductAsMade, Phosphates,
-    PotassiumNitrate, PotassiumNitrite, Residual, SodiumChloride, SodiumNitrate, SodiumNitrite,
-    Substance,
+    FumaricAcid, GluconoDeltaLactone, InPremix, Level, NitrateIon, NitrateSalts, NitriteIon,
+    NitriteSalts, OnCheeseMilk, OnFinishedWeight, OnGreenWeight, OnMeatAndPickle, OnProductAsMade,
+    Phosphates, PotassiumNitrate, PotassiumNitrite, Residual, SodiumChloride, SodiumNitrate,
+    SodiumNitrite,
 };
+pub use additive::{Addition, Additive};
 pub use bacon::skin_free;
 pub use batch::{Batch, Cure, Pickle, Weighed};
 pub use check::{RULES, answers, check, unanswered};
 pub use claim::claim;
+pub use convert::Substance;
 pub use dose::{Dose, NoDose, dose};
-pub use level::Level;
 pub use limit::{
     AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs,
     IngoingLimit, MeasuredOn, Method, ProductLimit,

@@ -1,12 +1,11 @@
 use core::cmp::Ordering;
 
 use super::CureError;
-use super::agent::{
-    InPremix, NitrateSalts, NitriteSalts, PotassiumNitrate, PotassiumNitrite, SodiumChloride,
-    SodiumNitrate, SodiumNitrite,
-};
-use super::level::Level;
 use super::method::PremixMass;
+use crate::level::{
+    InPremix, Level, NitrateSalts, NitriteSalts, PotassiumNitrate, PotassiumNitrite,
+    SodiumChloride, SodiumNitrate, SodiumNitrite,
+};
 use crate::range::{Range, against};
 
 /// The strength of a curing premix by agent, as its label gives it. What is not

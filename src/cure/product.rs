@@ -1,10 +1,5 @@
-use super::agent::{
-    Agent, Basis, CuringSalts, InPremix, NitrateIon, NitriteIon, OnCheeseMilk, OnGreenWeight,
-    OnProductAsMade, SodiumNitrate, SodiumNitrite,
-};
 use super::batch::{Batch, FINISHED, Known};
 use super::check::{INGOING_NITRATE, INGOING_NITRITE, NO_ROW};
-use super::level::Level;
 use super::limit::{Agents, CountedAs, MeasuredOn, ProductLimit};
 use super::method::{GreenWeight, PremixMass, ingoing, ingoing_between, largest_reading};
 use super::premix::Premix;
@@ -17,6 +12,10 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Limit, Mend, Missing, Rule, Verdict};
 use crate::food::Food;
+use crate::level::{
+    Agent, Basis, CuringSalts, InPremix, Level, NitrateIon, NitriteIon, OnCheeseMilk,
+    OnGreenWeight, OnProductAsMade, SodiumNitrate, SodiumNitrite,
+};
 use crate::range::Range;
 use crate::units::{Mass, kilograms};
 

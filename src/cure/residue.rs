@@ -1,11 +1,10 @@
-use super::agent::{
-    Agent, NitrateIon, NitriteIon, OnFinishedWeight, Residual, SodiumNitrate, SodiumNitrite,
-};
 use super::batch::{Batch, Known};
-use super::level::Level;
 use super::table::US_RESIDUAL;
 use crate::cite::Row;
 use crate::finding::{Finding, Force, Limit, Missing, Rule, Verdict};
+use crate::level::{
+    Agent, Level, NitrateIon, NitriteIon, OnFinishedWeight, Residual, SodiumNitrate, SodiumNitrite,
+};
 use crate::range::Range;
 
 pub(super) const RESIDUE: Rule =

@@ -1,11 +1,10 @@
 // Made from references/ by references/pipeline. Do not edit: change the reference file.
 
 use crate::cite::{Citation, Cited, Date, InForce, Row, Seen, Standing, sources};
-use super::agent::*;
-use super::level::Level;
 use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};
 use crate::authority::Authority;
 use crate::finding::Limit;
+use crate::level::*;
 
 /// Nitrites and nitrates, Australia and New Zealand
 pub static AUSTRALIA_NEW_ZEALAND: [Cited<ProductLimit>; 6] = [

@@ -60,7 +60,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
     }
     let uses = match room {
         "cure" => {
-            "use super::agent::*;\nuse super::level::Level;\nuse super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\n"
+            "use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::level::*;\n"
         }
         "cook" => {
             "use super::{Dwell, Endpoint};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"

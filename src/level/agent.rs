@@ -5,13 +5,6 @@ pub trait Agent: Copy + core::fmt::Debug + private::Sealed + 'static {
     const NAME: &'static str;
 }
 
-/// A single substance, of known molar mass.
-pub trait Substance: Agent {
-    /// Grams per mole, from the five-figure atomic weights N 14.007, O 15.999,
-    /// Na 22.990, K 39.098.
-    const MOLAR_MASS: f64;
-}
-
 /// What a level is divided by, as a type. Levels on different bases do not compare.
 pub trait Basis: Copy + core::fmt::Debug + private::Sealed + 'static {
     /// Its name.
@@ -86,27 +79,12 @@ kinds! { Basis:
     /// Ingoing, on the weight of the whole product when the cure is added: meat, water,
     /// salt, spices and all.
     OnProductAsMade = "ingoing, on the product as made";
+    /// In the water of the finished product: salt / (salt + water).
+    InWaterPhase = "in the water phase";
     /// On the weight of the milk that cheese is made from.
     OnCheeseMilk = "in the cheese milk";
     /// Ingoing, on the weight of the finished product.
     OnFinishedWeight = "ingoing, on finished weight";
     /// What an analysis finds in the finished product.
     Residual = "residual, in the finished product";
-}
-
-macro_rules! molar_mass {
-    ($($name:ident = $row:ident;)+) => {
-        $(impl Substance for $name {
-            const MOLAR_MASS: f64 = super::table::$row.value;
-        })+
-    };
-}
-
-molar_mass! {
-    SodiumNitrite = MOLAR_MASS_NANO2;
-    PotassiumNitrite = MOLAR_MASS_KNO2;
-    SodiumNitrate = MOLAR_MASS_NANO3;
-    PotassiumNitrate = MOLAR_MASS_KNO3;
-    NitriteIon = MOLAR_MASS_NO2;
-    NitrateIon = MOLAR_MASS_NO3;
 }

@@ -23,6 +23,8 @@
 //! | How is a limit judged, and what does a finding say? | [`finding`] |
 //! | Where does a figure come from? | [`cite`] |
 //! | How much curing salt? | [`cure`] |
+//! | How much salt, how strong a brine, which water activity? | [`salt`] |
+//! | How much fat, water and protein; which blend? | [`fat`] |
 //! | How hot inside, and for how long? | [`cook`] |
 //! | How warm may cold smoke be? | [`smoke`] |
 //! | How long does it keep? | [`store`] |
@@ -61,6 +63,7 @@ pub mod authority;
 pub mod cite;
 pub mod cook;
 pub mod cure;
+pub mod fat;
 pub mod finding;
 pub mod food;
 pub mod level;
@@ -71,6 +74,7 @@ pub mod recipe;
 #[cfg(feature = "report")]
 #[cfg_attr(docsrs, doc(cfg(feature = "report")))]
 pub mod report;
+pub mod salt;
 pub mod smoke;
 pub mod store;
 pub mod units;

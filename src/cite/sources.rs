@@ -249,3 +249,243 @@ pub(crate) static CFR9_319_107: Source = Source {
     number: "9 CFR 319.107",
     edition: "49 FR 14880, Apr. 13, 1984",
 };
+
+pub(crate) static CFR9_319_100_101: Source = Source {
+    key: "cfr9-319-100-101",
+    title: "Corned beef; corned beef brisket",
+    publisher: "US Code of Federal Regulations (FSIS)",
+    number: "9 CFR 319.100 (end), 319.101, start of 319.102",
+    edition: "printed CFR page, after 64 FR 72174 (1999)",
+};
+
+pub(crate) static CFR9_319_105_2015: Source = Source {
+    key: "cfr9-319-105-2015",
+    title: "Ham patties, chopped ham, pressed ham, spiced ham and similar products",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.105",
+    edition: "2015 annual edition (last amended 65 FR 34389 of 2000-05-30)",
+};
+
+pub(crate) static CFR9_319_140_2015: Source = Source {
+    key: "cfr9-319-140-2015",
+    title: "Sausage",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.140",
+    edition: "2015 annual edition (last amended 66 FR 54916 of 2001-10-31)",
+};
+
+pub(crate) static CFR9_319_141: Source = Source {
+    key: "cfr9-319-141",
+    title: "Fresh pork sausage",
+    publisher: "US Code of Federal Regulations (FSIS)",
+    number: "9 CFR 319.141",
+    edition: "as amended 47 FR 28257, 28258, June 29, 1982",
+};
+
+pub(crate) static CFR9_319_142_2015: Source = Source {
+    key: "cfr9-319-142-2015",
+    title: "Fresh beef sausage",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.142",
+    edition: "2015 annual edition (last amended 47 FR 28257 of 1982-06-29)",
+};
+
+pub(crate) static CFR9_319_143_2015: Source = Source {
+    key: "cfr9-319-143-2015",
+    title: "Breakfast sausage",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.143",
+    edition: "2015 annual edition (55 FR 34683 of 1990-08-24, amended 66 FR 54916 of 2001-10-31)",
+};
+
+pub(crate) static CFR9_319_144: Source = Source {
+    key: "cfr9-319-144",
+    title: "Whole hog sausage",
+    publisher: "US Code of Federal Regulations (FSIS)",
+    number: "9 CFR 319.144",
+    edition: "copy updated 2024-10-10",
+};
+
+pub(crate) static CFR9_319_145_2015: Source = Source {
+    key: "cfr9-319-145-2015",
+    title: "Italian sausage products",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.145",
+    edition: "2015 annual edition (last amended 64 FR 72175 of 1999-12-23)",
+};
+
+pub(crate) static CFR9_319_15_2015: Source = Source {
+    key: "cfr9-319-15-2015",
+    title: "Miscellaneous beef products",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.15",
+    edition: "2015 annual edition (last amended 66 FR 54916 of 2001-10-31)",
+};
+
+pub(crate) static CFR9_319_180_2015: Source = Source {
+    key: "cfr9-319-180-2015",
+    title: "Frankfurter, hotdog, wiener, vienna, bologna, knockwurst and similar products",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.180",
+    edition: "2015 annual edition (38 FR 14742 of 1973-06-05 and later amendments)",
+};
+
+pub(crate) static CFR9_319_OTHER: Source = Source {
+    key: "cfr9-319-other",
+    title: "Other sections of 9 CFR part 319 (319.102, 319.103, 319.105, 319.140, 319.142, 319.143, 319.160, 319.181)",
+    publisher: "US Code of Federal Regulations (FSIS)",
+    number: "9 CFR part 319",
+    edition: "current",
+};
+
+pub(crate) static CRC_RH: Source = Source {
+    key: "crc-rh",
+    title: "Constant humidity solutions",
+    publisher: "CRC Handbook, p. 15-33 (A. Wexler)",
+    number: "",
+    edition: "2005 printing",
+};
+
+pub(crate) static FALAGAS_2010: Source = Source {
+    key: "falagas-2010",
+    title: "Inaccuracies in dosing drugs with teaspoons and tablespoons",
+    publisher: "Int J Clin Pract 64(9):1185-1189",
+    number: "doi:10.1111/j.1742-1241.2010.02402.x",
+    edition: "2010-08",
+};
+
+pub(crate) static FSRE: Source = Source {
+    key: "fsre",
+    title: "FSRE shelf-stable training text",
+    publisher: "USDA FSIS",
+    number: "",
+    edition: "2005/2011",
+};
+
+pub(crate) static FSRE_2005: Source = Source {
+    key: "fsre-2005",
+    title: "Principles of Preservation of Shelf-Stable Dried Meat Products",
+    publisher: "FSRE Shelf-Stable course (food safety training for FSIS and industry)",
+    number: "FSRE Shelf-Stable",
+    edition: "2005-05-11",
+};
+
+pub(crate) static LABUZA_SAT: Source = Source {
+    key: "labuza-sat",
+    title: "ln(aw) = k1/T - k2 constants for saturated salts (after Labuza)",
+    publisher: "consultancy page reproducing Labuza constants",
+    number: "",
+    edition: "2008",
+};
+
+pub(crate) static MELINDER: Source = Source {
+    key: "melinder",
+    title: "Incompressible brine data set MNA (Melinder)",
+    publisher: "CoolProp 8.0.0",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static OSU_BRINE: Source = Source {
+    key: "osu-brine",
+    title: "Preparation of salt brines for the fishing industry",
+    publisher: "Oregon State University Extension / Sea Grant",
+    number: "SG 22; ORESU-H-99-002",
+    edition: "1973, 1993, 1999",
+};
+
+pub(crate) static PITZER73: Source = Source {
+    key: "pitzer73",
+    title: "Thermodynamics of electrolytes II (Pitzer & Mayorga)",
+    publisher: "J. Phys. Chem. 77, 2300",
+    number: "",
+    edition: "1973",
+};
+
+pub(crate) static PORADNIK_1974: Source = Source {
+    key: "poradnik-1974",
+    title: "Poradnik fizykochemiczny: density of NaCl solutions",
+    publisher: "WNT Warszawa, on a Torun university laboratory page",
+    number: "",
+    edition: "1974",
+};
+
+pub(crate) static ROGERS_PITZER: Source = Source {
+    key: "rogers-pitzer",
+    title: "Volumetric properties of aqueous sodium chloride solutions (after Rogers & Pitzer 1982)",
+    publisher: "CRC Handbook of Chemistry and Physics, section 6",
+    number: "J. Phys. Chem. Ref. Data 11, 15 (1982)",
+    edition: "handbook c. 2005",
+};
+
+pub(crate) static SALOM_LEAFLET: Source = Source {
+    key: "salom-leaflet",
+    title: "The salometer and how to use it",
+    publisher: "salt trade leaflet, publisher not visible",
+    number: "",
+    edition: "undated",
+};
+
+pub(crate) static SALTINST: Source = Source {
+    key: "saltinst",
+    title: "Chemical and physical properties of salt: solubility at various temperatures",
+    publisher: "Salt Institute",
+    number: "",
+    edition: "c. 2013",
+};
+
+pub(crate) static SEAFISH_BRINE: Source = Source {
+    key: "seafish-brine",
+    title: "Salting or brining of the fish: brine strength table",
+    publisher: "Seafish (UK seafood authority) training site",
+    number: "",
+    edition: "undated",
+};
+
+pub(crate) static SMITHSONIAN_FP: Source = Source {
+    key: "smithsonian-fp",
+    title: "Freezing point lowering by electrolytes in aqueous solution (after Smithsonian Physical Tables 9th ed.)",
+    publisher: "CRC Handbook, p. 15-29",
+    number: "",
+    edition: "2005 printing",
+};
+
+pub(crate) static STEIGER2008: Source = Source {
+    key: "steiger2008",
+    title: "Pitzer-type model of Steiger, Kiekbusch & Nicolai",
+    publisher: "Constr. Build. Mater. 22, 1841",
+    number: "",
+    edition: "2008",
+};
+
+pub(crate) static USDA_FB1438: Source = Source {
+    key: "usda-fb1438",
+    title: "Making fermented pickles",
+    publisher: "US Dept. of Agriculture",
+    number: "Farmers Bulletin 1438, Table 1",
+    edition: "Aug 1924",
+};
+
+pub(crate) static USDA_SR28: Source = Source {
+    key: "usda-sr28",
+    title: "USDA National Nutrient Database for Standard Reference, Release 28 (ASCII files FOOD_DES, NUT_DATA, WEIGHT, SRC_CD, DERIV_CD)",
+    publisher: "USDA Agricultural Research Service, Nutrient Data Laboratory",
+    number: "SR28",
+    edition: "2015-09 (newest AddMod date in the file 09/2015; 8,789 foods, 679,045 nutrient rows, 15,438 weight rows counted)",
+};
+
+pub(crate) static USDA_YIELDS_R2: Source = Source {
+    key: "usda-yields-r2",
+    title: "USDA Table of Cooking Yields for Meat and Poultry, Release 2 (spreadsheet)",
+    publisher: "USDA Agricultural Research Service, Nutrient Data Laboratory",
+    number: "Release 2; doi:10.15482/USDA.ADC/1409031 (doi as reported elsewhere)",
+    edition: "2014-09",
+};
+
+pub(crate) static CFR9_318_22_2015: Source = Source {
+    key: "cfr9-318-22-2015",
+    title: "Determination of added water in cooked sausages",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 318.22",
+    edition: "2015 annual edition (55 FR 7299 of 1990-03-01)",
+};

@@ -39,7 +39,7 @@ fn toml_files(folder: &Path) -> Vec<PathBuf> {
 }
 
 /// The rooms whose tables there are, in the order of the documentation.
-pub const ROOMS: [&str; 5] = ["units", "cure", "cook", "store", "smoke"];
+pub const ROOMS: [&str; 7] = ["units", "cure", "salt", "fat", "cook", "store", "smoke"];
 
 impl References {
     pub fn read() -> Self {

@@ -33,9 +33,10 @@ fn date(text: &Option<String>) -> String {
 pub fn sources(references: &References) -> Generated {
     let mut text = String::from(HEAD);
     text += "use super::Source;\n";
+    let in_code: Vec<_> = super::ROOMS.iter().filter_map(|name| room(references, name)).collect();
     for source in &references.sources {
-        let in_code = references.tables.iter().filter(|table| !statics(table).is_empty());
-        if !in_code.flat_map(|table| &table.rows).any(|row| row.source == source.key) {
+        let name = format!("&sources::{},", constant(&source.key));
+        if !in_code.iter().any(|room| room.text.contains(&name)) {
             continue;
         }
         write!(
@@ -61,6 +62,12 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
     let uses = match room {
         "cure" => {
             "use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::level::*;\n"
+        }
+        "salt" => {
+            "use super::activity::{Pitzer, SaturatedActivity, SaturatedHumidity, TabledActivity};\nuse super::strength::{Density, FreezingPoint, Solubility, SpecificVolume};\n"
+        }
+        "fat" => {
+            "use super::limit::{CompositionLimit, WeightGain};\nuse super::table_rows::{Composition, CookingYield, KitchenMeasure};\n"
         }
         "cook" => {
             "use super::{Dwell, Endpoint};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"
@@ -143,6 +150,18 @@ fn level_limit(row: &Row) -> String {
     }
 }
 
+/// A struct literal of numbers; each pair is the field in Rust and the figure of the row.
+fn fields(kind: &str, row: &Row, pairs: &[&str]) -> String {
+    let parts: Vec<_> = pairs
+        .iter()
+        .map(|pair| {
+            let (field, figure) = pair.split_once(':').unwrap();
+            format!("{field}: {}", number(row.number(figure)))
+        })
+        .collect();
+    format!("{kind} {{ {} }}", parts.join(", "))
+}
+
 /// The name of a static for one row: the table's alone where it has one row.
 fn one_of_several(name: &str, rows: &[Row], row: &Row) -> String {
     if rows.len() == 1 { name.to_owned() } else { format!("{name}_{}", constant(&row.key)) }
@@ -158,7 +177,7 @@ fn statics(table: &Table) -> String {
     let name = constant(table.path.split('/').nth(1).unwrap());
     match table.shape.as_str() {
         // Read by people and by other programs; no code of this crate uses them.
-        "unit" | "premix-strength" | "words" | "rounded-pair" | "listed" => String::new(),
+        "unit" | "premix-strength" | "words" | "rounded-pair" | "listed" | "regression" => String::new(),
         "curing-limit" if table.authority.as_deref() == Some("none") => String::new(),
         "curing-limit" => array(table, &table.title, &name, "ProductLimit", rows, |row| {
             let counted_as = match row.words("counted_as") {
@@ -276,6 +295,112 @@ fn statics(table: &Table) -> String {
                     .replace(&format!("/// {}", table.title), &format!("/// {doc}"))
             })
             .collect(),
+        "salometer" => rows
+            .iter()
+            .filter(|row| row.has("percent_at_100"))
+            .map(|row| {
+                let name = format!("{name}_{}", constant(&row.key));
+                one(table, row, &name, "pub static", "f64", &number(row.number("percent_at_100")))
+            })
+            .collect(),
+        "brine-density" => array(table, &table.title, &name, "Density", rows, |row| {
+            fields("Density", row, &["percent:percent_w_w", "kg_per_m3:kg_per_m3"])
+        }),
+        "specific-volume" => array(table, &table.title, &name, "SpecificVolume", rows, |row| {
+            fields("SpecificVolume", row, &["celsius:celsius", "molality:molality", "cm3_per_g:cm3_per_g"])
+        }),
+        "solubility" => array(table, &table.title, &name, "Solubility", rows, |row| {
+            fields("Solubility", row, &["fahrenheit:fahrenheit", "percent:percent_w_w"])
+        }),
+        "freezing-point" => array(table, &table.title, &name, "FreezingPoint", rows, |row| {
+            fields("FreezingPoint", row, &["percent:percent_w_w", "depression:depression_k"])
+        }),
+        "water-activity" => array(table, &table.title, &name, "TabledActivity", rows, |row| {
+            fields("TabledActivity", row, &["percent:percent_w_w", "activity:aw", "spread:spread"])
+        }),
+        "pitzer" => {
+            let [row, ..] = rows.as_slice() else { panic!("{}: no rows", table.path) };
+            let value = fields(
+                "Pitzer",
+                row,
+                &["beta0:beta0", "beta1:beta1", "c:c_phi", "a:a_phi", "b:b", "alpha:alpha", "most:m_max"],
+            );
+            one(table, row, &name, "pub static", "Pitzer", &value)
+        }
+        "saturated-humidity" => array(table, &table.title, &name, "SaturatedHumidity", rows, |row| {
+            let rest = fields("", row, &["lowest:celsius_low", "highest:celsius_high", "a:a", "b:b"]);
+            format!("SaturatedHumidity {{ salt: {:?}, {}", row.words("salt"), rest.trim_start_matches(" { "))
+        }),
+        "saturated-activity" => array(table, &table.title, &name, "SaturatedActivity", rows, |row| {
+            let rest = fields("", row, &["k1:k1", "k2:k2"]);
+            format!("SaturatedActivity {{ salt: {:?}, {}", row.words("salt"), rest.trim_start_matches(" { "))
+        }),
+        "composition" => array(table, &table.title, &name, "Composition", rows, |row| {
+            let some = |field: &str| option(row.maybe_number(field).map(number));
+            format!(
+                "Composition {{ description: {:?}, group: {:?}, number: {:?}, water: {}, protein: {}, fat: {}, ash: {}, carbohydrate: {}, sodium_mg: {}, fat_count: {}, fat_error: {} }}",
+                row.words("description"),
+                row.words("group"),
+                row.maybe_words("ndb").unwrap_or_default(),
+                number(row.number("water_g")),
+                number(row.number("protein_g")),
+                number(row.number("fat_g")),
+                number(row.number("ash_g")),
+                number(row.maybe_number("carbohydrate_by_difference_g").unwrap_or(0.0)),
+                some("sodium_mg"),
+                some("fat_n"),
+                some("fat_se"),
+            )
+        }),
+        "measure" => array(table, &table.title, &name, "KitchenMeasure", rows, |row| {
+            format!(
+                "KitchenMeasure {{ description: {:?}, number: {:?}, measure: {:?}, amount: {}, grams: {}, sd_grams: {} }}",
+                row.words("description"),
+                row.maybe_words("ndb").unwrap_or_default(),
+                row.words("measure"),
+                number(row.number("amount")),
+                number(row.number("grams")),
+                option(row.maybe_number("sd_g").map(number)),
+            )
+        }),
+        "cooking-yield" => array(table, &table.title, &name, "CookingYield", rows, |row| {
+            let some = |field: &str| option(row.maybe_number(field).map(number));
+            format!(
+                "CookingYield {{ description: {:?}, number: {:?}, method: {:?}, percent: {}, lowest: {}, highest: {}, water_change: {}, fat_change: {} }}",
+                row.words("description"),
+                row.maybe_words("ndb").unwrap_or_default(),
+                row.words("method"),
+                number(row.number("yield_pct")),
+                some("yield_min_pct"),
+                some("yield_max_pct"),
+                some("moisture_change_g"),
+                some("fat_change_g"),
+            )
+        }),
+        "composition-limit" => {
+            let judged = rows.iter().filter(|row| row.has("product_key"));
+            array(table, &table.title, &name, "CompositionLimit", judged, |row| {
+                let some = |field: &str| option(row.maybe_number(field).map(number));
+                format!(
+                    "CompositionLimit {{ authority: crate::authority::{}, product_key: {:?}, product: {:?}, fat: {}, water_of_ingredients: {}, added_water: {}, fat_and_added_water: {} }}",
+                    authority(table, row),
+                    row.words("product_key"),
+                    row.words("product"),
+                    some("fat_max_percent"),
+                    some("water_max_percent"),
+                    option(row.maybe_number("added_water_max_percent").or(row.maybe_number("added_water_percent")).map(number)),
+                    some("fat_plus_added_water_max_percent"),
+                )
+            })
+        }
+        "weight-gain" => array(table, &table.title, &name, "WeightGain", rows, |row| {
+            format!(
+                "WeightGain {{ authority: crate::authority::{}, product_key: {:?}, percent_of_green: {} }}",
+                authority(table, row),
+                row.words("product_key"),
+                number(row.number("max_percent_of_green_weight")),
+            )
+        }),
         "endpoint" => array(table, &table.title, &name, "Endpoint", rows, |row| {
             format!(
                 "Endpoint {{ authority: {}, food: Food::{}, temperature: {}, rest: seconds({:?}) }}",

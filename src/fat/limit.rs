@@ -1,0 +1,33 @@
+use crate::authority::Authority;
+
+/// A row that limits what a product of a name may hold.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct CompositionLimit {
+    /// Whose limit it is.
+    pub authority: Authority,
+    /// The key of the product.
+    pub product_key: &'static str,
+    /// The product, as the document names it.
+    pub product: &'static str,
+    /// Fat at most, percent.
+    pub fat: Option<f64>,
+    /// Water at most, percent of all ingredients, itself included.
+    pub water_of_ingredients: Option<f64>,
+    /// Added water at most, percent.
+    pub added_water: Option<f64>,
+    /// Fat and added water together at most, percent.
+    pub fat_and_added_water: Option<f64>,
+}
+
+/// A row that limits how much more than the fresh meat a product may weigh.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct WeightGain {
+    /// Whose limit it is.
+    pub authority: Authority,
+    /// The key of the product.
+    pub product_key: &'static str,
+    /// Finished weight at most, percent of green weight.
+    pub percent_of_green: f64,
+}

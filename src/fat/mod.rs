@@ -23,6 +23,8 @@
 mod cost;
 mod limit;
 mod lot;
+// A printed 3.14 g of ash is not π.
+#[allow(clippy::approx_constant)]
 #[rustfmt::skip]
 mod table;
 mod table_rows;
@@ -35,7 +37,10 @@ pub use lot::{
     FatError, Lot, Part, added_water, after_cooking, blend, change_in_cooking, meat_fat_for,
     moisture_to_protein, most_water, protein_fat_free, share_of_first, to_add,
 };
-pub use table::{COMPOSITION, COOKING_YIELD, LABEL_ERROR, MEASURES, PRODUCT_LIMITS, WEIGHT_GAIN};
+pub use table::{
+    ADDED_WATER_FREE_OTHER_PROTEIN, ADDED_WATER_WATER_TO_PROTEIN, COMPOSITION, COOKING_YIELD,
+    LABEL_ERROR, MEASURES, PRODUCT_LIMITS, SPOON_FILL_LEAST, SPOON_FILL_MOST, WEIGHT_GAIN,
+};
 pub use table_rows::{
     Composition, Cooked, CookingYield, KitchenMeasure, find_composition, find_measures, find_yields,
 };

@@ -188,6 +188,29 @@ pub enum Measure {
     Held(Held),
     /// A mass.
     Mass(Mass),
+    /// A share of a food.
+    Share(Share),
+}
+
+/// A share of a food, in percent.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Share {
+    /// Percent.
+    pub percent: f64,
+    /// Of what, and in what: "fat, of the product".
+    pub of: &'static str,
+}
+
+impl PartialOrd for Share {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        if self.of == other.of { self.percent.partial_cmp(&other.percent) } else { None }
+    }
+}
+
+impl Comparable for Share {
+    fn against(self, other: Self) -> Option<Ordering> {
+        if self.of == other.of { self.percent.against(other.percent) } else { None }
+    }
 }
 
 /// A length of time at a temperature. It compares by its time.
@@ -216,6 +239,7 @@ impl PartialOrd for Measure {
             (Self::Duration(a), Self::Duration(b)) => a.partial_cmp(b),
             (Self::Mass(a), Self::Mass(b)) => a.partial_cmp(b),
             (Self::Held(a), Self::Held(b)) => a.partial_cmp(b),
+            (Self::Share(a), Self::Share(b)) => a.partial_cmp(b),
             _ => None,
         }
     }
@@ -236,6 +260,12 @@ impl From<Time> for Measure {
 impl From<Held> for Measure {
     fn from(value: Held) -> Self {
         Self::Held(value)
+    }
+}
+
+impl From<Share> for Measure {
+    fn from(value: Share) -> Self {
+        Self::Share(value)
     }
 }
 

@@ -19,6 +19,7 @@
 #![doc = include_str!("../../references/pages/fat/label-error.md")]
 #![doc = include_str!("../../references/pages/fat/spoon-fill.md")]
 
+mod check;
 #[cfg(feature = "least-cost")]
 mod cost;
 mod limit;
@@ -29,6 +30,7 @@ mod lot;
 mod table;
 mod table_rows;
 
+pub use check::{Named, RULES, name_keys, named, target};
 #[cfg(feature = "least-cost")]
 #[cfg_attr(docsrs, doc(cfg(feature = "least-cost")))]
 pub use cost::{Cheapest, NoBlend, Offer, Wanted, cheapest};

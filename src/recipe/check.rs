@@ -1,15 +1,15 @@
 use uom::si::f64::Time;
 
-use super::curing;
 use super::document::{Component, Recipe, Step, StepKind};
+use super::{composing, curing};
 use crate::cook::{self, Plan};
-use crate::cure;
 use crate::finding::{Finding, Force, Limit, Missing, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::smoke::{self, ColdSmoke};
 use crate::store::{self, Cold, Keeping};
 use crate::units::{Reading, seconds};
+use crate::{cure, fat};
 
 const WARM: Rule = Rule::new("store/warm-time", "time above refrigeration", Force::Safety);
 
@@ -19,8 +19,16 @@ const UNJUDGED: Missing = Missing::new(
 );
 
 /// Every rule that can be reached from a recipe, room by room.
-pub const RULES: [&[Rule]; 6] =
-    [&[WARM], &curing::RULES, &cure::RULES, &cook::RULES, &smoke::RULES, &store::RULES];
+pub const RULES: [&[Rule]; 8] = [
+    &[WARM],
+    &curing::RULES,
+    &cure::RULES,
+    &composing::RULES,
+    &fat::RULES,
+    &cook::RULES,
+    &smoke::RULES,
+    &store::RULES,
+];
 
 /// A finding and the component it is about.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -39,6 +47,7 @@ impl Recipe<'_> {
         for (index, component) in self.components.iter().enumerate() {
             let mut report = |finding| findings.push(Checked { component: index, finding });
             self.check_cure(component, &mut report);
+            self.check_composition(component, &mut report);
             self.check_cook(component, &mut report);
             self.check_smoke(component, &mut report);
             self.check_store(component, &mut report);

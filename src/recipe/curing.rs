@@ -151,7 +151,7 @@ impl Recipe<'_> {
     }
 
     /// What a mass may be that a scale shows.
-    fn shown(&self, mass: Mass, scale: Option<Mass>) -> Option<Range<Mass>> {
+    pub(super) fn shown(&self, mass: Mass, scale: Option<Mass>) -> Option<Range<Mass>> {
         match scale.or(self.instruments.scale) {
             Some(division) => Range::weighed(mass, division).ok(),
             None => Range::exactly(mass).ok(),
@@ -160,7 +160,7 @@ impl Recipe<'_> {
 
     /// The mass of all ingredients of a kind, or `None` when one of them has no weight
     /// or there is none.
-    fn sum(
+    pub(super) fn sum(
         &self,
         component: &Component<'_>,
         of: impl Fn(&Ingredient<'_>) -> bool,
@@ -168,7 +168,7 @@ impl Recipe<'_> {
         self.sum_by(component, of, |_, shown| Some(shown))
     }
 
-    fn sum_by(
+    pub(super) fn sum_by(
         &self,
         component: &Component<'_>,
         of: impl Fn(&Ingredient<'_>) -> bool,

@@ -57,14 +57,33 @@ pub struct Component<'a> {
     pub cured_as: Vec<&'static str>,
     /// The weight of it when it is done.
     pub finished: Option<Mass>,
-    /// What an analysis of it found.
+    /// What an analysis of it found of curing agents.
     pub analysis: Analysis,
+    /// What an analysis of it found of fat, moisture and protein.
+    pub proximates: Proximates,
+    /// Under which names of the tables of composition it is sold.
+    pub sold_as: Vec<&'static str>,
+    /// The fat that the blend of meat is to have, percent.
+    pub fat_target: Option<Placed<Range<f64>>>,
     /// What is done, in order.
     pub steps: Vec<Step>,
     /// Recorded inside temperatures, in order of time.
     pub record: Vec<Recorded>,
     /// Where it stands in the document.
     pub place: Place,
+}
+
+/// Fat, moisture and protein that an analysis found, in percent of the finished product.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Proximates {
+    /// Fat.
+    pub fat: Option<f64>,
+    /// Moisture.
+    pub moisture: Option<f64>,
+    /// Protein.
+    pub protein: Option<f64>,
+    /// Of the protein, what is not of the meat.
+    pub other_protein: Option<f64>,
 }
 
 /// What an ingredient is.
@@ -217,8 +236,11 @@ pub struct Ingredient<'a> {
     pub from: Option<Animal>,
     /// What it brings, for a curing premix whose strength is stated.
     pub strength: Option<Premix>,
-    /// How much of it is fat, mg/kg, where known.
+    /// How much of it is fat, percent, where it is known: by its label, unless
+    /// [`Self::fat_error`] says how far an analysis may be off.
     pub fat: Option<f64>,
+    /// How far the analysis of the fat may be off, in points.
+    pub fat_error: Option<f64>,
     /// Whether a belly was weighed with its skin, where it is said.
     pub skin_on: Option<bool>,
     /// Whether an ascorbate or erythorbate holds its water of crystallisation.
@@ -368,6 +390,9 @@ impl<'a> Component<'a> {
             cured_as: Vec::new(),
             finished: None,
             analysis: Analysis::default(),
+            proximates: Proximates::default(),
+            sold_as: Vec::new(),
+            fat_target: None,
             steps: Vec::new(),
             record: Vec::new(),
             place: Place::default(),
@@ -388,6 +413,7 @@ impl<'a> Ingredient<'a> {
             from: None,
             strength: None,
             fat: None,
+            fat_error: None,
             skin_on: None,
             hydrated: false,
             in_pickle: false,

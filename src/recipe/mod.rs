@@ -36,13 +36,17 @@
 //! ```
 
 mod check;
+mod composing;
 mod curing;
 mod document;
 mod keys;
 mod read;
+mod scale;
 
 pub use check::{Checked, RULES};
 pub use document::{
-    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Recipe, Recorded, Step, StepKind,
+    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe, Recorded, Step,
+    StepKind,
 };
 pub use keys::{Fault, Unreadable};
+pub use scale::{Scaled, Unscaled};

@@ -2,7 +2,8 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use super::document::{
-    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Recipe, Recorded, Step, StepKind,
+    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe, Recorded, Step,
+    StepKind,
 };
 use super::keys::{Fault, Faults, Keys, Unreadable, fault, nearest, one_of};
 use crate::authority::Authority;
@@ -10,7 +11,8 @@ use crate::cite::Date;
 use crate::cure::{
     Analysis, Level, Method, Premix, Pump, SodiumNitrate, SodiumNitrite, product_keys,
 };
-use crate::finding::Place;
+use crate::fat::name_keys;
+use crate::finding::{Place, Placed};
 use crate::food::Food;
 use crate::range::{Bounds, OutOfRange, Range, bounds};
 use crate::store::{chart_keys, chart_row};
@@ -36,6 +38,8 @@ const COMPONENT: &[&str] = &[
     "raw",
     "for_infants",
     "cured_as",
+    "sold_as",
+    "fat_target",
     "ingredient",
     "cure",
     "finished",
@@ -44,7 +48,17 @@ const COMPONENT: &[&str] = &[
     "record",
 ];
 const INGREDIENT: &[&str] = &[
-    "name", "kind", "amount", "scale", "from", "strength", "fat", "skin", "hydrated", "part",
+    "name",
+    "kind",
+    "amount",
+    "scale",
+    "from",
+    "strength",
+    "fat",
+    "fat_error",
+    "skin",
+    "hydrated",
+    "part",
     "liquid",
 ];
 const STRENGTH: &[&str] =
@@ -60,7 +74,8 @@ const CURE: &[&str] = &[
     "for",
     "ingoing_nitrite",
 ];
-const ANALYSIS: &[&str] = &["nitrite", "nitrate", "as"];
+const ANALYSIS: &[&str] =
+    &["nitrite", "nitrate", "as", "fat", "moisture", "protein", "other_protein"];
 const STEP: &[&str] = &["do", "at", "for", "to", "hold", "humidity", "like", "vacuum"];
 const RECORD: &[&str] = &["after", "inside"];
 
@@ -263,6 +278,7 @@ fn component<'i>(
             "what is sold raw is not cooked to an inside temperature: drop `raw`, or this `to`";
         fault(faults, to.place, message);
     }
+    let analysed = keys.table("analysis", ANALYSIS, faults);
     Component {
         name,
         // Without a class the recipe is not returned, only its faults.
@@ -270,12 +286,19 @@ fn component<'i>(
         raw,
         for_infants: keys.yes("for_infants", faults).unwrap_or(false),
         ingredients,
-        cured_as: cured_as(keys, faults),
+        cured_as: products(keys, "cured_as", product_keys, "curing", faults),
         cure: keys.table("cure", CURE, faults).map(|keys| cure(&keys, faults)),
         finished: keys.bounded("finished", read_mass, |mass| inside(&WEIGHT, mass.value), faults),
-        analysis: keys
-            .table("analysis", ANALYSIS, faults)
-            .map_or_else(Analysis::default, |keys| analysis(&keys, faults)),
+        analysis: analysed.as_ref().map_or_else(Analysis::default, |keys| analysis(keys, faults)),
+        proximates: analysed
+            .as_ref()
+            .map_or_else(Proximates::default, |keys| proximates(keys, faults)),
+        sold_as: products(keys, "sold_as", name_keys, "composition", faults),
+        fat_target: keys.placed("fat_target", read_concentrations, faults).map(|target| {
+            let percent = |ppm: f64| ppm / 1e4;
+            let (low, high) = (percent(target.value.low()), percent(target.value.high()));
+            Placed { value: Range::ordered(low, high), place: target.place }
+        }),
         steps,
         record: self::record(&record, faults),
         place: keys.place,
@@ -284,7 +307,8 @@ fn component<'i>(
 
 fn analysis(keys: &Keys<'_, '_>, faults: &mut Faults) -> Analysis {
     let ions = keys.word("as", &["ions", "sodium-salts"], |word| word, faults);
-    if keys.value("as").is_none() {
+    let agents = ["nitrite", "nitrate"].iter().any(|key| keys.value(key).is_some());
+    if keys.value("as").is_none() && agents {
         faults.push(Fault {
             message: "`as` is missing: as what does the laboratory count its figures?".to_owned(),
             help: Some("it is \"ions\" (NO2, NO3) or \"sodium-salts\" (NaNO2, NaNO3)".to_owned()),
@@ -307,17 +331,25 @@ fn analysis(keys: &Keys<'_, '_>, faults: &mut Faults) -> Analysis {
     }
 }
 
-fn cured_as(keys: &Keys<'_, '_>, faults: &mut Faults) -> Vec<&'static str> {
+/// The products that a key names, out of those of a table.
+fn products<I: Iterator<Item = &'static str>>(
+    keys: &Keys<'_, '_>,
+    key: &str,
+    known: fn() -> I,
+    table: &str,
+    faults: &mut Faults,
+) -> Vec<&'static str> {
     let mut products = Vec::new();
-    for value in keys.items("cured_as", faults) {
-        let Some(text) = keys.text_of(value, "cured_as", faults) else { continue };
-        match product_keys().find(|&key| key == text.text) {
-            Some(key) => products.push(key),
+    for value in keys.items(key, faults) {
+        let Some(text) = keys.text_of(value, key, faults) else { continue };
+        match known().find(|&name| name == text.text) {
+            Some(name) => products.push(name),
             None => {
-                let near =
-                    if text.text.len() > 64 { None } else { nearest(text.text, product_keys()) };
+                let near = if text.text.len() > 64 { None } else { nearest(text.text, known()) };
                 faults.push(Fault {
-                    message: "`cured_as` names a product of a curing table, and there is none of this name".to_owned(),
+                    message: format!(
+                        "`{key}` names a product of a {table} table, and there is none of this name"
+                    ),
                     help: Some(match near {
                         Some(near) => format!("did you mean `{near}`?"),
                         None => "references/README.md lists the tables".to_owned(),
@@ -382,10 +414,25 @@ fn ingredient<'i>(
         scale: keys.bounded("scale", read_mass, |mass| inside(&SCALE, mass.value), faults),
         from: keys.word("from", &Animal::ALL, Animal::key, faults),
         strength: keys.table("strength", STRENGTH, faults).and_then(|keys| strength(&keys, faults)),
-        fat: keys.quantity("fat", read_concentration, faults),
+        fat: percent(keys, "fat", faults),
+        fat_error: percent(keys, "fat_error", faults),
         skin_on: keys.yes("skin", faults),
         hydrated: hydrated(keys, kind, faults),
         in_pickle: keys.value("part").is_some(),
+    }
+}
+
+/// A share, in percent.
+fn percent(keys: &Keys<'_, '_>, key: &str, faults: &mut Faults) -> Option<f64> {
+    keys.quantity(key, read_concentration, faults).map(|ppm| ppm / 1e4)
+}
+
+fn proximates(keys: &Keys<'_, '_>, faults: &mut Faults) -> Proximates {
+    Proximates {
+        fat: percent(keys, "fat", faults),
+        moisture: percent(keys, "moisture", faults),
+        protein: percent(keys, "protein", faults),
+        other_protein: percent(keys, "other_protein", faults),
     }
 }
 

@@ -14,6 +14,7 @@ pub(super) fn number(measure: &Measure) -> f64 {
         Measure::Temperature(reading) => reading.value(),
         Measure::Duration(time) | Measure::Held(Held { time, .. }) => time.value,
         Measure::Mass(mass) => mass.value,
+        Measure::Share(share) => share.percent,
     }
 }
 
@@ -23,6 +24,7 @@ pub(super) fn unit(measure: &Measure) -> &'static str {
         Measure::Temperature(reading) => reading.scale().symbol(),
         Measure::Duration(_) | Measure::Held(_) => "s",
         Measure::Mass(_) => "kg",
+        Measure::Share(_) => "%",
     }
 }
 
@@ -78,6 +80,7 @@ fn between(found: &Range<Measure>, finding: &Finding) -> String {
 fn of(measure: &Measure) -> String {
     match measure {
         Measure::Level { agent, basis, .. } => format!(" {agent}, {basis}"),
+        Measure::Share(share) => format!(" {}", share.of),
         _ => String::new(),
     }
 }

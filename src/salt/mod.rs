@@ -52,12 +52,14 @@ pub use phase::{
     Added, Loss, after_loss, for_water_phase, in_water_phase, moisture_after_loss, of_green,
     of_mix, plain_salt, salt_of_mix, salt_on_green,
 };
-pub use strength::{Brine, Density, FreezingPoint, Salometer, Solubility, SpecificVolume};
+pub use strength::{
+    Brine, Density, FreezingPoint, Salometer, Solubility, SpecificVolume, solubility_row,
+};
 pub use table::{
     DENSITY, FREEZING_POINT, MOLAR_MASS_NACL, MOLAR_MASS_WATER, PITZER,
     SALOMETER_CANNING_GRADING_SCALE, SALOMETER_FSIS_TRAINING_TEXT,
     SALOMETER_MODERN_SOLUBILITY_AT_60_F, SALOMETER_SATURATION_AT_60_F,
     SALOMETER_SATURATION_TAKEN_BY_THE_FSRE_TEXT, SALOMETER_STANDARD_SCALE,
     SALOMETER_UK_BRINEOMETER, SALOMETER_USDA_1924, SATURATED_ACTIVITY, SATURATED_HUMIDITY,
-    SOLUBILITY, SPECIFIC_VOLUME, WATER, WATER_ACTIVITY,
+    SOLUBILITY, SPECIFIC_VOLUME, USUAL_LEAST, USUAL_MOST, WATER, WATER_ACTIVITY,
 };

@@ -4,6 +4,7 @@ use super::table::{
     DENSITY, FREEZING_POINT, MOLAR_MASS_NACL, SALOMETER_CANNING_GRADING_SCALE,
     SALOMETER_STANDARD_SCALE, SOLUBILITY, SPECIFIC_VOLUME, WATER,
 };
+use crate::cite::Cited;
 use crate::level::{Level, OnProductAsMade, SodiumChloride};
 use crate::range::{OutOfRange, bounds};
 use crate::units::{Reading, Scale};
@@ -279,6 +280,14 @@ impl Brine {
     pub fn dissolves_at(self, temperature: Reading) -> Result<bool, OutOfRange> {
         Ok(self <= Self::saturated_at(temperature)?)
     }
+}
+
+/// The row of table `salt/solubility` at or below a temperature: what holds there, the safe way
+/// round, up to where cold water first dissolves it all.
+#[must_use]
+pub fn solubility_row(temperature: Reading) -> Option<&'static Cited<Solubility>> {
+    let fahrenheit = temperature.on(Scale::Fahrenheit).value();
+    SOLUBILITY.iter().rev().find(|row| row.value.fahrenheit <= fahrenheit)
 }
 
 fn density_of(kg_per_m3: f64) -> MassDensity {

@@ -1953,6 +1953,32 @@ pub static SPECIFIC_VOLUME: [Cited<SpecificVolume>; 63] = [
     },
 ];
 
+/// Salt that is usual in sausage
+pub static USUAL_LEAST: Cited<f64> = Cited {
+        value: 1.5,
+        row: Row {
+            table: "salt/usual",
+            key: "least",
+            printed: "1.5 percent of the meat",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "With less, less protein dissolves to bind, and salt holds back fewer microbes.",
+        },
+    };
+
+/// Salt that is usual in sausage
+pub static USUAL_MOST: Cited<f64> = Cited {
+        value: 2.5,
+        row: Row {
+            table: "salt/usual",
+            key: "most",
+            printed: "2.5 percent of the meat",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
 /// Water activity of salt water at 25 °C
 pub static WATER_ACTIVITY: [Cited<TabledActivity>; 52] = [
     Cited {

@@ -3,6 +3,7 @@
 #![cfg(feature = "cli")]
 
 mod careful;
+mod composing;
 mod curing;
 mod dose;
 mod faults;

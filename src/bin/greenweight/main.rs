@@ -32,6 +32,15 @@ enum Verb {
         #[arg(long, value_enum, default_value = "text")]
         format: Format,
     },
+    /// A recipe for another batch: what to weigh out, what does not scale, and the check of
+    /// it. Exit status as for check.
+    Scale {
+        /// A recipe document (.toml).
+        path: PathBuf,
+        /// How many times the batch, as 2.5.
+        #[arg(long)]
+        times: f64,
+    },
     /// How much of this curing premix for this much meat, under this authority.
     Dose(Box<Dosing>),
 }
@@ -83,6 +92,7 @@ enum Format {
 }
 
 mod dose;
+mod scale;
 
 /// A document as it was found, or why it was not.
 struct Document {
@@ -93,6 +103,7 @@ struct Document {
 fn main() -> ExitCode {
     match Arguments::parse().verb {
         Verb::Check { paths, format } => check_all(&paths, format),
+        Verb::Scale { path, times } => scale_one(path, times),
         Verb::Dose(dosing) => match dosing.answer() {
             Ok(answer) => {
                 print!("{answer}");
@@ -139,6 +150,30 @@ fn check_all(paths: &[PathBuf], format: Format) -> ExitCode {
         Some(Verdict::Meets) => ExitCode::SUCCESS,
         _ => ExitCode::from(1),
     }
+}
+
+fn scale_one(path: PathBuf, times: f64) -> ExitCode {
+    let document = file(path);
+    let checkup = match check(&document) {
+        Ok(checkup) => checkup,
+        Err(unread) => {
+            eprintln!("{}", explained(&unread, io::stderr().is_terminal()));
+            return ExitCode::from(2);
+        }
+    };
+    let text = document.text.as_deref().unwrap_or_default();
+    let scaled = match checkup.recipe.times(times) {
+        Ok(scaled) => scaled,
+        Err(error) => {
+            eprintln!("--times: {error}");
+            return ExitCode::from(2);
+        }
+    };
+    print!("{}", scale::in_words(&scaled, text, times));
+    let checkup = Checkup::new(document.path.clone(), text, scaled.recipe);
+    let verdict = checkup.verdict();
+    print!("{}", to_text(&[checkup]));
+    if verdict == Verdict::Meets { ExitCode::SUCCESS } else { ExitCode::from(1) }
 }
 
 fn check(document: &Document) -> Result<Checkup<'_>, Unread> {

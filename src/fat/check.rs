@@ -1,0 +1,206 @@
+use uom::si::f64::Mass;
+
+use super::lot::{Lot, added_water};
+use super::table::{PRODUCT_LIMITS, WEIGHT_GAIN};
+use crate::authority::Authority;
+use crate::cite::{Cited, Row};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Share, Verdict};
+use crate::range::Range;
+
+const FAT: Rule = Rule::new("fat/name", "fat that a product of this name may hold", Force::Quality);
+const WATER: Rule =
+    Rule::new("fat/water", "water that a product of this name may hold", Force::Quality);
+const GAIN: Rule =
+    Rule::new("fat/weight-gain", "weight that a product of this name may gain", Force::Quality);
+const TARGET: Rule = Rule::new("fat/target", "the fat that the blend is to have", Force::Quality);
+
+/// The rules of this room.
+pub const RULES: [Rule; 4] = [FAT, WATER, GAIN, TARGET];
+
+const FAT_UNKNOWN: Missing = Missing::new(
+    "the fat of an ingredient, or of the finished product",
+    "write fat = \"25 %\" beside each meat, with fat_error where it was analysed, or analysis = { fat = \"…\" }",
+);
+const ANALYSIS: Missing = Missing::new(
+    "an analysis of the finished product: cooking and drying change what it holds",
+    "write analysis = { fat = \"…\", moisture = \"…\", protein = \"…\" }",
+);
+const WEIGHTS: Missing =
+    Missing::new("the weight of every ingredient", "give every ingredient a weight, water too");
+const FINISHED: Missing = Missing::new(
+    "the weight before and after",
+    "weigh the meat and the finished batch, and write finished = \"…\"",
+);
+
+const IN_PRODUCT: &str = "fat, of the product";
+const OF_INGREDIENTS: &str = "water, of all ingredients";
+const ADDED_WATER: &str = "added water, of the product";
+const BOTH: &str = "fat and added water, of the product";
+const IN_BLEND: &str = "fat, of the meat";
+
+/// What is known of a product sold under a name.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Named<'a> {
+    /// The names, as the tables key them.
+    pub sold_as: &'a [&'static str],
+    /// The blend of everything that goes in, where every part is known.
+    pub blend: Option<Lot>,
+    /// Whether it is cooked or dried after it is mixed.
+    pub changed: bool,
+    /// Fat by analysis, percent.
+    pub fat: Option<f64>,
+    /// Moisture by analysis, percent.
+    pub moisture: Option<f64>,
+    /// Protein by analysis, percent.
+    pub protein: Option<f64>,
+    /// Of the protein, what is not of the meat, percent.
+    pub other_protein: f64,
+    /// Water among the ingredients.
+    pub water: Option<Range<Mass>>,
+    /// All ingredients, the water included.
+    pub all: Option<Range<Mass>>,
+    /// The meat.
+    pub green: Option<Range<Mass>>,
+    /// The finished product.
+    pub finished: Option<Range<Mass>>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// The names of products whose composition or weight is limited.
+pub fn name_keys() -> impl Iterator<Item = &'static str> {
+    let limits = PRODUCT_LIMITS.iter().map(|row| row.value.product_key);
+    limits.chain(WEIGHT_GAIN.iter().map(|row| row.value.product_key))
+}
+
+/// Checks what a product may hold under its names, by one authority.
+pub fn named(product: &Named<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
+    let own = |key: &'static str, of: Authority| of == authority && product.sold_as.contains(&key);
+    for row in PRODUCT_LIMITS.iter().filter(|row| own(row.value.product_key, row.value.authority)) {
+        if let Some(most) = row.value.fat {
+            report(product.fat_at_most(most, &row.row));
+        }
+        if let Some(most) = row.value.water_of_ingredients {
+            report(product.water_at_most(most, &row.row));
+        }
+        // None at all is a matter of the ingredients, some of a formula on the analysis.
+        match row.value.added_water {
+            Some(most) if most <= 0.0 => report(product.water_at_most(0.0, &row.row)),
+            Some(most) => report(product.added_at_most(most, false, &row.row)),
+            None => {}
+        }
+        if let Some(most) = row.value.fat_and_added_water {
+            report(product.added_at_most(most, true, &row.row));
+        }
+    }
+    for row in WEIGHT_GAIN.iter().filter(|row| own(row.value.product_key, row.value.authority)) {
+        report(product.gains_at_most(row.value.percent_of_green, row));
+    }
+}
+
+impl Named<'_> {
+    fn unproven(&self, rule: &'static Rule, row: &'static Row, missing: Missing) -> Finding {
+        Finding::new(rule, Verdict::Unproven).row(row).missing(missing).at(self.place)
+    }
+
+    fn held(
+        &self,
+        rule: &'static Rule,
+        row: &'static Row,
+        known: Range<f64>,
+        most: f64,
+        of: &'static str,
+    ) -> Finding {
+        let share = |percent| Share { percent, of };
+        let known = Range::ordered(share(known.low()), share(known.high()));
+        let limit = Limit::AtMost(share(most));
+        let verdict = limit.judge(&known);
+        Finding::new(rule, verdict).found(&known).limit(limit).row(row).at(self.place)
+    }
+
+    fn fat_at_most(&self, most: f64, row: &'static Row) -> Finding {
+        let known = match (self.fat, self.changed, self.blend) {
+            (Some(fat), _, _) => Range::ordered(fat, fat),
+            (None, true, _) => return self.unproven(&FAT, row, ANALYSIS),
+            (None, false, None) => return self.unproven(&FAT, row, FAT_UNKNOWN),
+            (None, false, Some(blend)) => blend.fat,
+        };
+        self.held(&FAT, row, known, most, IN_PRODUCT)
+    }
+
+    fn water_at_most(&self, most: f64, row: &'static Row) -> Finding {
+        let (Some(water), Some(all)) = (self.water, self.all) else {
+            return self.unproven(&WATER, row, WEIGHTS);
+        };
+        // The water is part of what it is divided by.
+        let share = |water: Mass, all: Mass| {
+            if water.value > 0.0 { 100.0 * (water / all).value } else { 0.0 }
+        };
+        let low = share(water.low(), all.high());
+        let high = share(water.high(), all.low()).min(100.0);
+        let known = Range::ordered(low.next_down().max(0.0), high.next_up());
+        let known = if high > 0.0 { known } else { Range::ordered(0.0, 0.0) };
+        let finding = self.held(&WATER, row, known, most, OF_INGREDIENTS);
+        let leave = most <= 0.0 && finding.verdict == Verdict::Breaks;
+        if leave { finding.mend(Mend::LeaveOut) } else { finding }
+    }
+
+    fn added_at_most(&self, most: f64, with_fat: bool, row: &'static Row) -> Finding {
+        let (Some(moisture), Some(protein)) = (self.moisture, self.protein) else {
+            return self.unproven(&WATER, row, ANALYSIS);
+        };
+        let Ok(water) = added_water(moisture, protein, self.other_protein) else {
+            return self.unproven(&WATER, row, ANALYSIS);
+        };
+        // Muscle alone comes out below zero, which is no room for more fat.
+        let water = water.max(0.0);
+        match (with_fat, self.fat) {
+            (true, None) => self.unproven(&WATER, row, ANALYSIS),
+            (true, Some(fat)) => {
+                self.held(&WATER, row, Range::ordered(water + fat, water + fat), most, BOTH)
+            }
+            (false, _) => self.held(&WATER, row, Range::ordered(water, water), most, ADDED_WATER),
+        }
+    }
+
+    fn gains_at_most(&self, most: f64, row: &'static Cited<super::WeightGain>) -> Finding {
+        let (Some(green), Some(finished)) = (self.green, self.finished) else {
+            return self.unproven(&GAIN, &row.row, FINISHED);
+        };
+        let at = |green: Mass| Limit::AtMost(green * (most / 100.0));
+        let (surely, perhaps) = (at(green.low()), at(green.high()));
+        let verdict = match (surely.judge(&finished), perhaps.judge(&finished)) {
+            (Verdict::Meets, _) => Verdict::Meets,
+            (_, Verdict::Breaks) => Verdict::Breaks,
+            _ => Verdict::Unproven,
+        };
+        Finding::new(&GAIN, verdict).found(&finished).limit(surely).row(&row.row).at(self.place)
+    }
+}
+
+/// Holds the blend of the meats against the fat it is to have: *breaks* when even the ranges of
+/// the lots do not explain the difference, *unproven* where they may.
+pub fn target(blend: Option<Lot>, wanted: Placed<Range<f64>>, report: &mut impl FnMut(Finding)) {
+    let share = |percent| Share { percent, of: IN_BLEND };
+    let (low, high) = (wanted.value.low(), wanted.value.high());
+    let limit = if low < high {
+        Limit::Between(share(low), share(high))
+    } else {
+        Limit::Exactly(share(low))
+    };
+    let finding = |verdict| Finding::new(&TARGET, verdict).limit(limit).at(wanted.place);
+    let Some(blend) = blend else {
+        report(finding(Verdict::Unproven).missing(FAT_UNKNOWN));
+        return;
+    };
+    let known = Range::ordered(share(blend.fat.low()), share(blend.fat.high()));
+    let reached = blend.fat.low() <= high && blend.fat.high() >= low;
+    let verdict = if reached { Verdict::Meets } else { Verdict::Breaks };
+    let finding = finding(verdict).found(&known);
+    let sure = limit.judge(&known) == Verdict::Meets;
+    report(if reached && !sure {
+        finding.note("Within what the fat of the lots is known to; an analysis would tell.")
+    } else {
+        finding
+    });
+}

@@ -1,0 +1,194 @@
+//! Salt, brine, fat and names in recipe documents, and recipes for another batch.
+
+use rstest::rstest;
+use serde_json::Value;
+
+use super::{check_text, of_rule, root};
+
+fn report(component: &str, ingredients: &[&str], steps: &str) -> Value {
+    let ingredients: String = ingredients
+        .iter()
+        .map(|keys| format!("[[component.ingredient]]\nname = \"x\"\n{keys}\n"))
+        .collect();
+    check_text(&format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nscale = \"0.1 g\"\nthermometer = \"1 °F\"\n\
+         [[component]]\nname = \"a\"\nfood = \"ground-meat\"\n{component}\n{ingredients}{steps}"
+    ))
+    .1
+}
+
+fn verdicts(report: &Value, rule: &str) -> Vec<String> {
+    of_rule(report, rule)
+        .iter()
+        .map(|finding| finding["verdict"].as_str().unwrap().to_owned())
+        .collect()
+}
+
+fn meat(kg: &str, fat: &str) -> String {
+    format!("kind = \"meat\"\nfrom = \"beef\"\namount = \"{kg}\"\n{fat}")
+}
+
+const COOKED: &str = "[[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nto = \"163 °F\"\n";
+
+// 9 CFR 319.15(a): ground beef holds 30 percent of fat and no added water.
+#[rstest]
+#[case::at_most("fat = \"30 %\"\nfat_error = \"0 %\"", "meets")]
+#[case::beyond("fat = \"30.1 %\"\nfat_error = \"0 %\"", "breaks")]
+// A label of 25 is within 6 points of 30, and one of 20 is not beyond it.
+#[case::a_label_near_it("fat = \"25 %\"", "unproven")]
+#[case::a_lean_label("fat = \"20 %\"", "meets")]
+#[case::not_said("", "unproven")]
+fn a_name_limits_the_fat(#[case] fat: &str, #[case] verdict: &str) {
+    let report = report("raw = true\nsold_as = [\"us/ground-beef\"]", &[&meat("5 kg", fat)], "");
+    assert_eq!(verdicts(&report, "fat/name"), [verdict]);
+    assert_eq!(verdicts(&report, "fat/water"), ["meets"]);
+}
+
+#[test]
+fn ground_beef_may_have_no_water_added() {
+    let water = "kind = \"water\"\namount = \"100 g\"";
+    let beef = meat("5 kg", "fat = \"10 %\"");
+    let report = report("raw = true\nsold_as = [\"us/ground-beef\"]", &[&beef, water], "");
+    assert_eq!(verdicts(&report, "fat/water"), ["breaks"]);
+}
+
+// 9 CFR 319.141: 3 percent of all ingredients, the water included: 0.300 kg to 9.7 kg.
+#[rstest]
+#[case::within("299 g", "meets")]
+#[case::beyond("301 g", "breaks")]
+fn water_is_part_of_what_it_is_divided_by(#[case] water: &str, #[case] verdict: &str) {
+    let water = format!("kind = \"water\"\namount = \"{water}\"");
+    let pork = meat("9.7 kg", "fat = \"30 %\"");
+    let report = report("raw = true\nsold_as = [\"us/fresh-pork-sausage\"]", &[&pork, &water], "");
+    assert_eq!(verdicts(&report, "fat/water"), [verdict]);
+    assert_eq!(verdicts(&report, "fat/name"), ["meets"]);
+}
+
+// 9 CFR 319.180: fat at most 30, fat and added water at most 40, on the finished product.
+#[rstest]
+#[case::not_analysed("", &["unproven"], &["unproven"])]
+#[case::lean_and_wet("fat = \"20 %\", moisture = \"64 %\", protein = \"12 %\"", &["meets"], &["meets"])]
+#[case::too_wet("fat = \"25 %\", moisture = \"64 %\", protein = \"12 %\"", &["meets"], &["breaks"])]
+#[case::too_fat("fat = \"31 %\", moisture = \"52 %\", protein = \"12 %\"", &["breaks"], &["meets"])]
+// Protein that is not of the meat holds no water of the meat: 3 percent of it are 8 points.
+#[case::stretched("fat = \"20 %\", moisture = \"64 %\", protein = \"12 %\", other_protein = \"3 %\"", &["meets"], &["breaks"])]
+fn a_cooked_sausage_is_held_to_its_analysis(
+    #[case] analysis: &str,
+    #[case] fat: &[&str],
+    #[case] water: &[&str],
+) {
+    let component = format!("sold_as = [\"us/frankfurter-class\"]\nanalysis = {{ {analysis} }}");
+    let report = report(&component, &[&meat("5 kg", "fat = \"20 %\"")], COOKED);
+    assert_eq!(verdicts(&report, "fat/name"), fat);
+    assert_eq!(verdicts(&report, "fat/water"), water);
+}
+
+// 9 CFR 319.100 and 319.101.
+#[rstest]
+#[case::brisket("us/corned-beef-brisket", "11.9 kg", "meets")]
+#[case::brisket_too_heavy("us/corned-beef-brisket", "12.1 kg", "breaks")]
+#[case::brisket_cooked("us/corned-beef-brisket-cooked", "10.5 kg", "breaks")]
+#[case::bulk("us/bulk-corned-beef", "11.1 kg", "breaks")]
+fn a_cured_cut_may_gain_so_much(#[case] name: &str, #[case] finished: &str, #[case] verdict: &str) {
+    let component = format!("raw = true\nsold_as = [\"{name}\"]\nfinished = \"{finished}\"");
+    let report = report(&component, &[&meat("10 kg", "")], "");
+    assert_eq!(verdicts(&report, "fat/weight-gain"), [verdict]);
+}
+
+#[rstest]
+#[case::by_analysis(
+    "fat = \"10 %\"\nfat_error = \"1 %\"",
+    "fat = \"40 %\"\nfat_error = \"1 %\"",
+    "25 %",
+    "meets"
+)]
+#[case::missed(
+    "fat = \"10 %\"\nfat_error = \"1 %\"",
+    "fat = \"40 %\"\nfat_error = \"1 %\"",
+    "30 %",
+    "breaks"
+)]
+#[case::explained_by_labels("fat = \"10 %\"", "fat = \"40 %\"", "30 %", "meets")]
+#[case::a_band(
+    "fat = \"10 %\"\nfat_error = \"1 %\"",
+    "fat = \"40 %\"\nfat_error = \"1 %\"",
+    "20 to 30 %",
+    "meets"
+)]
+#[case::unknown("", "fat = \"40 %\"", "25 %", "unproven")]
+fn a_blend_is_held_to_its_target_within_what_the_lots_are_known_to(
+    #[case] lean: &str,
+    #[case] fat: &str,
+    #[case] target: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!("raw = true\nfat_target = \"{target}\"");
+    let report = report(&component, &[&meat("2 kg", lean), &meat("2 kg", fat)], "");
+    assert_eq!(verdicts(&report, "fat/target"), [verdict]);
+}
+
+// Common practice, no source: 1.5 to 2.5 percent of salt on the meat.
+#[rstest]
+#[case::usual("20 g", false)]
+#[case::little("10 g", true)]
+#[case::much("40 g", true)]
+fn salt_beside_the_usual_is_noted_and_never_a_break(#[case] salt: &str, #[case] past: bool) {
+    let salt = format!("kind = \"salt\"\namount = \"{salt}\"");
+    let report = report("raw = true", &[&meat("1 kg", ""), &salt], "");
+    let finding = of_rule(&report, "salt/level")[0];
+    assert_eq!(
+        (&finding["verdict"], &finding["past_advice"]),
+        (&Value::from("meets"), &past.into())
+    );
+}
+
+#[test]
+fn the_salt_of_a_premix_counts() {
+    // 10 g of plain salt and 10 g of a premix that is 93.75 % salt: 1.94 % on a kilogram.
+    let premix = "kind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\", salt = \"93.75 %\" }\namount = \"10 g\"";
+    let salt = "kind = \"salt\"\namount = \"10 g\"";
+    let report = report("raw = true", &[&meat("1 kg", ""), salt, premix], "");
+    let found = &of_rule(&report, "salt/level")[0]["found"];
+    assert!((found["low"].as_f64().unwrap() - 1.9275).abs() < 1e-3, "{found}");
+    assert!((found["high"].as_f64().unwrap() - 1.9475).abs() < 1e-3, "{found}");
+}
+
+// Solubility of salt: 26.29 percent at 32 °F, 26.395 at 60 °F.
+#[rstest]
+#[case::dissolves("355 g", "meets")]
+#[case::does_not("365 g", "breaks")]
+fn a_pickle_of_more_salt_than_its_water_dissolves_is_noticed(
+    #[case] salt: &str,
+    #[case] verdict: &str,
+) {
+    let water = "kind = \"water\"\namount = \"1 kg\"\npart = \"pickle\"";
+    let salt = format!("kind = \"salt\"\namount = \"{salt}\"\npart = \"pickle\"");
+    let report = report("raw = true", &[&meat("1 kg", ""), water, &salt], "");
+    assert_eq!(verdicts(&report, "salt/brine"), [verdict]);
+}
+
+fn scale(times: &str) -> (i32, String, String) {
+    let output = std::process::Command::new(env!("CARGO_BIN_EXE_greenweight"))
+        .current_dir(root())
+        .args(["scale", "examples/recipes/farm-stall-ring-sausage.toml", "--times", times])
+        .output()
+        .unwrap();
+    let text = |bytes| String::from_utf8(bytes).unwrap();
+    (output.status.code().unwrap(), text(output.stdout), text(output.stderr))
+}
+
+#[test]
+fn a_recipe_for_another_batch_is_rounded_to_the_scale_and_checked_again() {
+    let (status, out, _) = scale("2.5");
+    assert_eq!(status, 0, "{out}");
+    // 7.0 g of premix on steps of 0.1 g, 45 g of salt on steps of 1 g: 112.5 is 113.
+    assert!(out.contains("17.5 g") && out.contains("113 g"), "{out}");
+    assert!(out.contains("does not scale") && out.contains("inside temperature"), "{out}");
+    // A hundredth of the batch: 0.07 g of premix is nothing on steps of 0.1 g.
+    let (status, out, _) = scale("0.01");
+    assert_eq!(status, 1);
+    assert!(out.contains("less than the scale shows"), "{out}");
+    let (status, _, error) = scale("0");
+    assert_eq!(status, 2);
+    assert!(error.contains("0.001 to 10000"), "{error}");
+}

@@ -1,3 +1,5 @@
+use core::cmp::Ordering;
+
 use uom::si::f64::{Mass, MassDensity};
 
 use super::table::{
@@ -6,7 +8,7 @@ use super::table::{
 };
 use crate::cite::Cited;
 use crate::level::{Level, OnProductAsMade, SodiumChloride};
-use crate::range::{OutOfRange, bounds};
+use crate::range::{OutOfRange, against, bounds};
 use crate::units::{Reading, Scale};
 
 bounds! {
@@ -234,7 +236,11 @@ impl Brine {
     /// [`OutOfRange`] outside 0 to 50 °C and 0.1 to 5 mol to the kilogram of water.
     pub fn density_at(self, temperature: Reading) -> Result<MassDensity, OutOfRange> {
         let celsius = CELSIUS.check(temperature.on(Scale::Celsius).value())?;
-        let molality = MOLALITY.check(self.molality())?;
+        // A strength worked back from a molality of the table's edge is the edge itself.
+        let edge =
+            |edge| against(self.molality(), edge).is_some_and(Ordering::is_eq).then_some(edge);
+        let molality = edge(0.1).or(edge(5.0)).unwrap_or(self.molality());
+        let molality = MOLALITY.check(molality)?;
         let along_strength = |celsius: f64| {
             let rows = SPECIFIC_VOLUME.iter().map(|row| row.value);
             let of_it = rows.filter(move |row| (row.celsius - celsius).abs() < 1e-9);

@@ -75,6 +75,11 @@ impl Case {
         masses.into_iter().flatten().next().unwrap_or_else(|| panic!("{}: no {name}", self.key))
     }
 
+    /// The temperature `name`, on a scale.
+    pub fn reading_at(&self, name: &str, scale: Scale) -> Reading {
+        Reading::new(self.number(name), scale).unwrap()
+    }
+
     /// The temperature `name`, on the scale at the end of its name.
     pub fn reading(&self, name: &str) -> Option<Reading> {
         let on = |ending: &str, scale| {

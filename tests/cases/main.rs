@@ -6,6 +6,8 @@ mod case;
 mod cook;
 mod cure;
 mod elsewhere;
+mod fat;
+mod salt;
 mod smoke;
 mod store;
 mod units;
@@ -18,7 +20,8 @@ use rstest::rstest;
 use serde_json::{Value, json};
 
 /// The rooms that have a case file.
-const ROOMS: [&str; 6] = ["units", "cure", "cure-elsewhere", "cook", "store", "smoke"];
+const ROOMS: [&str; 8] =
+    ["units", "cure", "cure-elsewhere", "salt", "fat", "cook", "store", "smoke"];
 
 fn run(case: &Case) -> Answer {
     match case.operation.as_str() {
@@ -59,6 +62,55 @@ fn run(case: &Case) -> Answer {
         "product_level" => elsewhere::product_level(case),
         "ratio" => elsewhere::ratio(case),
         "analysed" => elsewhere::analysed(case),
+        "brine" => salt::brine(case),
+        "salt_for_brine" => salt::salt_for_brine(case),
+        "salt_for_saturated" => salt::salt_for_saturated(case),
+        "salt_in_brine" => salt::salt_in_brine(case),
+        "brine_of" => salt::brine_of(case),
+        "diluted" => salt::diluted(case),
+        "strengthen" => salt::adjusted(case),
+        "weaken" => salt::adjusted(case),
+        "saturated" => salt::saturated(case),
+        "density_at" => salt::density_at(case),
+        "freezing" => salt::freezing(case),
+        "water_phase" => salt::water_phase(case),
+        "salt_for_water_phase" => salt::salt_for_water_phase(case),
+        "water_phase_dried" => salt::water_phase_dried(case),
+        "dried_sausage" => salt::dried_sausage(case),
+        "salt_after_loss" => salt::salt_after_loss(case),
+        "activity" => salt::activity(case),
+        "osmotic" => salt::osmotic(case),
+        "saturated_humidity" => salt::humidity(case),
+        "saturated_activity" => salt::saturated_salt(case),
+        "tub" => salt::tub(case),
+        "salt_on_green" => salt::salt_on_meat(case),
+        "salt_of_mix" => salt::salt_on_meat(case),
+        "in_pumped" => salt::pumped(case),
+        "square" => fat::square(case),
+        "square_batch" => fat::square_batch(case),
+        "fat_of_blend" => fat::fat_of_blend(case),
+        "fat_to_add" => fat::fat_to_add(case),
+        "lean_and_fat" => fat::lean_and_fat(case),
+        "blend_of_rows" => fat::blend_of_rows(case),
+        "cheapest_sausage" => fat::cheapest_sausage(case),
+        "cheapest_loaf" => fat::cheapest_loaf(case),
+        "added_water" => fat::water_added(case),
+        "frankfurter" => fat::frankfurter(case),
+        "named_fat" => fat::named_fat(case),
+        "weight_gain" => fat::weight_gain(case),
+        "moisture_protein" => fat::ratio(case),
+        "most_water" => fat::water_at_most(case),
+        "protein_fat_free" => fat::pff(case),
+        "cooked" => fat::cooked(case),
+        "change_in_cooking" => fat::change(case),
+        "measure" => fat::measure(case),
+        "two_measures" => fat::two_measures(case),
+        "spooned" => fat::spooned(case),
+        "label" => fat::label(case),
+        "regression" => fat::regression(case),
+        "proximates" => fat::proximates(case),
+        "cooked_fat" => fat::cooked_fat(case),
+        "salt_share" => fat::salt_share(case),
         "dwell" => cook::dwell(case),
         "cook" => cook::cook(case),
         "chart" => store::chart(case),
@@ -72,10 +124,13 @@ fn run(case: &Case) -> Answer {
 #[case::units("units")]
 #[case::cure("cure")]
 #[case::cure_elsewhere("cure-elsewhere")]
+#[case::salt("salt")]
+#[case::fat("fat")]
 #[case::cook("cook")]
 #[case::store("store")]
 #[case::smoke("smoke")]
 fn every_case_gives_what_it_says(#[case] room: &str) {
+    let mut wrong = Vec::new();
     for case in cases_of(room) {
         let answer = run(&case);
         for (name, expected) in &case.expect {
@@ -86,9 +141,13 @@ fn every_case_gives_what_it_says(#[case] room: &str) {
                 (Some(a), Some(b)) => a.to_bits() == b.to_bits(),
                 _ => got == expected,
             };
-            assert!(same, "{}: {name} is {got}, expected {expected}. {}", case.key, case.claim);
+            if !same {
+                let key = &case.key;
+                wrong.push(format!("{key}: {name} is {got}, expected {expected}. {}", case.claim));
+            }
         }
     }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
 #[test]
@@ -143,6 +202,8 @@ fn the_counts_by_mark_are_printed_and_every_room_has_cases() {
 #[case::units("units")]
 #[case::cure("cure")]
 #[case::cure_elsewhere("cure-elsewhere")]
+#[case::salt("salt")]
+#[case::fat("fat")]
 #[case::cook("cook")]
 #[case::store("store")]
 #[case::smoke("smoke")]

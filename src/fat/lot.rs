@@ -2,7 +2,7 @@ use uom::si::f64::Mass;
 
 use super::table::{ADDED_WATER_FREE_OTHER_PROTEIN, ADDED_WATER_WATER_TO_PROTEIN, LABEL_ERROR};
 use super::table_rows::Composition;
-use crate::range::{Bounds, OutOfRange, Range, RangeError, bounds};
+use crate::range::{Bounds, OutOfRange, Range, RangeError, SAME, bounds};
 use crate::units::kilograms;
 
 bounds! {
@@ -149,7 +149,9 @@ fn mean(
     let (Some(least), Some(most)) = (extreme(parts, low, false), extreme(parts, high, true)) else {
         return Err(FatError::Empty);
     };
-    Ok(Some(Range::new(least.next_down().max(0.0), most.next_up().min(100.0))?))
+    // Every lot costs a product, two sums and its share of a quotient.
+    let slack: f64 = parts.iter().map(|_| SAME).sum();
+    Ok(Some(Range::new(least * (1.0 - slack).max(0.0), (most * (1.0 + slack)).min(100.0))?))
 }
 
 /// The least or the most mean over all masses in their ranges. It is reached with every lot on

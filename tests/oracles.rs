@@ -2,6 +2,8 @@
 //! CoolProp 8.0.0 (incompressible fluid MNA, aqueous sodium chloride after Melinder) and linear
 //! programmes from SciPy 1.17.1 (`scipy.optimize.linprog`).
 
+#![allow(clippy::approx_constant)] // a lot may cost 3.14
+
 use greenweight::salt::Brine;
 use greenweight::units::{Reading, Scale};
 use rstest::rstest;

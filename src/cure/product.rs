@@ -1,4 +1,4 @@
-use super::batch::{Batch, FINISHED, Known};
+use super::batch::{Batch, FINISHED, Known, STRENGTH};
 use super::check::{INGOING_NITRATE, INGOING_NITRITE, NO_ROW};
 use super::limit::{Agents, CountedAs, MeasuredOn, ProductLimit};
 use super::method::{GreenWeight, PremixMass, ingoing, ingoing_between, largest_reading};
@@ -210,9 +210,6 @@ fn judge(batch: &Batch<'_>, row: &'static Cited<ProductLimit>, report: &mut impl
         MeasuredOn::CheeseMilk => report(match (batch.milk, limit.counted_as) {
             (None, _) => unproven(rule, MILK),
             (Some(milk), CountedAs::NitrateIon) => in_milk(batch, rule, row, milk, nitrate_ion),
-            (Some(milk), CountedAs::SodiumNitrate) => {
-                in_milk(batch, rule, row, milk, sodium_nitrate)
-            }
             _ => unproven(rule, UNSAID),
         }),
         MeasuredOn::FinishedProduct => report(match limit.counted_as {
@@ -299,20 +296,18 @@ fn in_finished<A: Agent>(
     let (ceiling, _) = limit.figures();
     if ceiling <= 0.0 {
         // None at all: what the label names decides, whatever the weights.
-        let bringing = |cure: &&super::Cure| {
-            let brings = |premix: &Premix| {
-                if nitrite { premix.nitrite().mg_per_kg() } else { premix.nitrate().mg_per_kg() }
-            };
-            cure.strength.is_none_or(|premix| brings(&premix) > 0.0)
+        let level = |premix: &Premix| {
+            if nitrite { premix.nitrite().mg_per_kg() } else { premix.nitrate().mg_per_kg() }
         };
-        return match batch.cures.iter().find(bringing) {
-            Some(cure) if cure.strength.is_some() => Finding::new(rule, Verdict::Breaks)
+        let bringing =
+            batch.cures.iter().find(|cure| cure.strength.is_some_and(|p| level(&p) > 0.0));
+        return match bringing {
+            Some(cure) => Finding::new(rule, Verdict::Breaks)
                 .limit(limit.map(Level::<A, OnGreenWeight>::of))
                 .row(&row.row)
                 .mend(Mend::LeaveOut)
                 .at(cure.place),
-            Some(cure) => unproven(super::batch::STRENGTH).at(cure.place),
-            None => Finding::new(rule, Verdict::Meets).row(&row.row).at(batch.place),
+            None => unproven(STRENGTH),
         };
     }
     let analysed = if nitrite {

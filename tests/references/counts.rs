@@ -63,3 +63,55 @@ fn every_table_of_the_cure_room_is_counted() {
         );
     }
 }
+
+#[rstest]
+#[case("salt/brine-uk", 10)]
+#[case("salt/brine-uk-leaflet", 10)]
+#[case("salt/brine-us", 12)]
+#[case("salt/solubility", 20)]
+#[case("salt/density", 14)]
+#[case("salt/specific-volume", 63)]
+#[case("salt/freezing-point", 20)]
+#[case("salt/pitzer", 4)]
+#[case("salt/water-activity", 52)]
+#[case("salt/water-activity-by-temperature", 48)]
+#[case("salt/salt-for-water-activity", 15)]
+#[case("salt/activity-formulas", 6)]
+#[case("salt/saturated-humidity", 27)]
+#[case("salt/saturated-activity", 18)]
+#[case("salt/saturated-fixed", 12)]
+#[case("salt/norrish", 6)]
+#[case("salt/foods", 15)]
+#[case("salt/food-groups", 4)]
+#[case("salt/salometer", 10)]
+#[case("fat/composition", 255)]
+#[case("fat/measures", 244)]
+#[case("fat/cooking-yield", 66)]
+#[case("fat/regression", 6)]
+#[case("fat/derived-yield", 32)]
+// Eight densities of salt and two facts about its sodium.
+#[case("fat/salt-density", 10)]
+#[case("fat/fat-limits", 10)]
+// Fifteen rows of the federal text, and two of pork sausage read in older parts of it; the
+// other seventeen older readings stand apart.
+#[case("fat/product-limits", 17)]
+#[case("fat/product-limits-older", 17)]
+// Six, of which that of bacon stands with its cure.
+#[case("fat/weight-gain", 5)]
+#[case("fat/protein-fat-free", 16)]
+#[case("fat/country-ham", 12)]
+// Three of the federal text, five from memory, nine and two reported elsewhere.
+#[case("fat/moisture-protein", 19)]
+#[case("fat/binders", 20)]
+#[case("fat/antioxidants", 21)]
+#[case("fat/ingredients", 20)]
+#[case("fat/lean-points", 11)]
+// Twelve, of which the usual salt stands with the salt.
+#[case("fat/grinding", 11)]
+#[case("fat/uncertainty", 22)]
+fn a_table_of_salt_or_fat_has_as_many_rows_as_its_documents_gave(
+    #[case] table: &str,
+    #[case] rows: usize,
+) {
+    assert_eq!(References::read().table(table).rows.len(), rows);
+}

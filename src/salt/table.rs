@@ -1251,7 +1251,7 @@ pub static SOLUBILITY: [Cited<Solubility>; 20] = [
             printed: "227.5 °F: 28.46 percent",
             citation: Citation { source: &sources::SALTINST, place: "row 227.5 F", standing: Standing::Paper, seen: Seen::Read },
             in_force: InForce::between(None, None),
-            note: "",
+            note: "108.7 °C is printed beside it; 227.5 °F is 108.61 °C.",
         },
     },
 ];

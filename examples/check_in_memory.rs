@@ -26,7 +26,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         held_to: vec![Authority::UsFsis],
         date: None,
         measures: None,
-        instruments: Instruments { scale: Some(grams(0.1)), thermometer: None },
+        instruments: Instruments { scale: Some(grams(0.1)), ..Instruments::default() },
         components: vec![sausage],
     };
     for checked in recipe.check() {

@@ -356,6 +356,12 @@ impl Range<Mass> {
     }
 }
 
+/// A range of masses, wider by an error either way and never below zero.
+pub(crate) fn widened(range: Range<Mass>, error: Mass) -> Range<Mass> {
+    let low = if range.low > error { range.low - error } else { Mass::ZERO };
+    Range { low, high: range.high + error }
+}
+
 impl Range<Volume> {
     /// What `count` fillings of a spoon of nominal volume `spoon` may hold, when
     /// each is filled to between `fill.low()` and `fill.high()` of it.

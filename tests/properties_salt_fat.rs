@@ -207,6 +207,39 @@ proptest! {
         prop_assert!(water_activity(percent(p + 0.1)).unwrap().value() <= bound);
     }
 
+    #[cfg(feature = "recipe")]
+    #[test]
+    fn a_recipe_scaled_by_one_and_then_another_is_scaled_by_both(
+        a in 0.05..20.0_f64, b in 0.05..20.0_f64, masses in prop::collection::vec(0.001..50.0_f64, 1..5),
+    ) {
+        let recipe = unscaled_recipe(&masses);
+        let in_two = recipe.times(a).unwrap().recipe.times(b).unwrap().recipe;
+        let at_once = recipe.times(a * b).unwrap().recipe;
+        let (first, second) = (weights(&in_two), weights(&at_once));
+        prop_assert!(first.iter().zip(&second).all(|(x, y)| near(*x, *y)));
+        // Every share is kept.
+        let (before, after) = (weights(&recipe), weights(&at_once));
+        let sum = |of: &[f64]| of.iter().sum::<f64>();
+        for (x, y) in before.iter().zip(&after) {
+            prop_assert!(near(x / sum(&before), y / sum(&after)));
+        }
+    }
+
+    #[cfg(feature = "recipe")]
+    #[test]
+    fn rounding_to_a_scale_never_adds_to_a_curing_premix(grams in 1.0..100.0_f64, times in 0.1..30.0_f64) {
+        use greenweight::recipe::Kind;
+        let mut recipe = unscaled_recipe(&[grams / 1000.0]);
+        recipe.instruments.scale = Some(kilograms(0.001));
+        for (kind, may_grow) in [(Kind::CuringPremix, false), (Kind::Salt, true)] {
+            recipe.components[0].ingredients[0].kind = kind;
+            let scaled = weights(&recipe.times(times).unwrap().recipe)[0];
+            let exact = grams / 1000.0 * times;
+            prop_assert!((scaled - exact).abs() <= if may_grow { 0.000_5 } else { 0.001 } + 1e-12);
+            prop_assert!(may_grow || exact < 0.001 || scaled <= exact + 1e-12);
+        }
+    }
+
     #[test]
     fn a_brine_that_dissolves_cold_dissolves_warm(p in 20.0..28.0_f64, cold in 32.2..200.0_f64, warmer in 0.0..20.0_f64) {
         let at = |fahrenheit| Reading::new(fahrenheit, Scale::Fahrenheit).unwrap();
@@ -255,4 +288,30 @@ fn what_is_outside_a_table_is_refused() {
     }
     assert!(blend(&[]).is_err());
     assert!(Brine::of(kilograms(0.0), kilograms(0.0)).is_err());
+}
+
+/// A recipe of so many ingredients on a scale that is not stated, so that nothing is rounded.
+#[cfg(feature = "recipe")]
+fn unscaled_recipe(masses: &[f64]) -> greenweight::recipe::Recipe<'static> {
+    use greenweight::food::Food;
+    use greenweight::recipe::{Component, Ingredient, Instruments, Kind, Recipe};
+    let ingredients =
+        masses.iter().map(|&kg| Ingredient::new("x", Kind::Other, kilograms(kg))).collect();
+    Recipe {
+        title: "Invented".into(),
+        held_to: Vec::new(),
+        date: None,
+        measures: None,
+        instruments: Instruments::default(),
+        components: vec![Component { ingredients, ..Component::new("x", Food::Sauce) }],
+    }
+}
+
+#[cfg(feature = "recipe")]
+fn weights(recipe: &greenweight::recipe::Recipe<'_>) -> Vec<f64> {
+    let weighed = |amount| match amount {
+        Some(greenweight::units::Amount::Weighed(mass)) => mass.value,
+        other => panic!("{other:?}"),
+    };
+    recipe.components[0].ingredients.iter().map(|i| weighed(i.amount)).collect()
 }

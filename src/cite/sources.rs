@@ -258,12 +258,28 @@ pub(crate) static CFR9_319_100_101: Source = Source {
     edition: "printed CFR page, after 64 FR 72174 (1999)",
 };
 
+pub(crate) static CFR9_319_104_2015: Source = Source {
+    key: "cfr9-319-104-2015",
+    title: "Cured pork products",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.104",
+    edition: "2015 annual edition (last amended 66 FR 54916 of 2001-10-31)",
+};
+
 pub(crate) static CFR9_319_105_2015: Source = Source {
     key: "cfr9-319-105-2015",
     title: "Ham patties, chopped ham, pressed ham, spiced ham and similar products",
     publisher: "US Code of Federal Regulations (FSIS, USDA)",
     number: "9 CFR 319.105",
     edition: "2015 annual edition (last amended 65 FR 34389 of 2000-05-30)",
+};
+
+pub(crate) static CFR9_319_106_2015: Source = Source {
+    key: "cfr9-319-106-2015",
+    title: "Country ham, country style ham, dry cured ham and the same for pork shoulder",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 319.106",
+    edition: "2015 annual edition (42 FR 3299 of 1977-01-18, amended 64 FR 72174 of 1999-12-23, with an effective date note quoting 46 FR 1257)",
 };
 
 pub(crate) static CFR9_319_140_2015: Source = Source {

@@ -13,7 +13,7 @@ use super::residue::Analysis;
 use crate::finding::{Finding, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::level::{Agent, Basis, InPremix, Level, OnFinishedWeight, OnGreenWeight};
-use crate::range::{Measured, Range};
+use crate::range::{Measured, Range, widened};
 use crate::units::{floor_to_division, kilograms};
 
 pub(super) const STRENGTH: Missing = Missing::new(
@@ -122,6 +122,8 @@ pub struct Batch<'a> {
     pub green: Option<Range<GreenWeight>>,
     /// Whether meat, pickle and product were weighed on a scale whose division is known.
     pub scaled: bool,
+    /// How far the scale may be off besides its division, where it is known to be.
+    pub scale_error: Option<Mass>,
     /// Everything that brings curing agents.
     pub cures: &'a [Cure],
     /// The pickle, for a pumped or immersed cure.
@@ -161,6 +163,7 @@ impl Batch<'_> {
             method: None,
             green: None,
             scaled: false,
+            scale_error: None,
             cures: &[],
             pickle: None,
             additions: &[],
@@ -267,12 +270,26 @@ impl Batch<'_> {
         }
     }
 
+    /// What a mass may be: the division of its scale, and how far the scale may be off.
+    pub(super) fn weighed(&self, shown: Weighed) -> Option<Range<PremixMass>> {
+        let range = shown.range().ok()?;
+        let Some(error) = self.scale_error else { return Some(range) };
+        PremixMass::range(widened(Range::ordered(range.low().mass(), range.high().mass()), error))
+            .ok()
+    }
+
+    /// The most that is left of a mass once the scale is off by all it may be.
+    pub(super) fn surely_below(&self, most: PremixMass) -> PremixMass {
+        let less = most.mass() - self.scale_error.unwrap_or(Mass::ZERO);
+        PremixMass::new(less).unwrap_or(PremixMass::NONE)
+    }
+
     pub(super) fn level_of<A: Agent>(
         &self,
         premix: Weighed,
         strength: Level<A, InPremix>,
     ) -> Option<NominalAndRange<A, OnGreenWeight>> {
-        let weighed = premix.range().ok()?;
+        let weighed = self.weighed(premix)?;
         let shown = PremixMass::new(premix.mass).ok()?;
         let strengths = Range::ordered(strength, strength);
         let by_pickle = |pickle: &Pickle, taken_up: Range<Pump>| {
@@ -405,7 +422,7 @@ impl Batch<'_> {
             return (share.is_finite() && share < 1.0).then_some(Mend::UseShare(share));
         };
         let most = self.most(ceiling, strength)?;
-        match (largest_reading(most, scale), scale) {
+        match (largest_reading(self.surely_below(most), scale), scale) {
             (Some(reading), _) => Some(Mend::UseAtMost(reading)),
             // A reading of one division may be off by half of it: three halves must fit.
             (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),

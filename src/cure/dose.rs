@@ -69,7 +69,7 @@ pub fn dose(batch: &Batch<'_>, authority: Authority, day: Option<Date>) -> Resul
         let (ceiling, most) = by_product(batch, authority, &premix, day)?;
         (ceiling, most, None)
     };
-    let reading = largest_reading(most, scale);
+    let reading = largest_reading(batch.surely_below(most), scale);
     let grow = match (reading, scale) {
         // A reading of one division may be off by half of it: three halves must fit.
         (None, Some(division)) => Some((division * 1.5 / most.mass()).value),

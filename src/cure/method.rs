@@ -71,6 +71,11 @@ weights! {
     PickleWeight in PICKLE;
 }
 
+impl PremixMass {
+    /// None of it.
+    pub(super) const NONE: Self = Self(Mass::ZERO);
+}
+
 impl Pump {
     /// A fraction from 0 to 1; 10 percent is 0.1.
     ///

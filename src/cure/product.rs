@@ -421,7 +421,8 @@ fn divided_by<A: Agent, B: Basis>(
     batch.total_by(strength_of, |mass, strength| {
         let middle = GreenWeight::new((weight.low().mass() + weight.high().mass()) * 0.5).ok()?;
         let nominal = ingoing(PremixMass::new(mass.mass).ok()?, strength, middle);
-        let range = ingoing_between(mass.range().ok()?, Range::ordered(strength, strength), weight);
+        let range =
+            ingoing_between(batch.weighed(mass)?, Range::ordered(strength, strength), weight);
         let on = |level: Level<A, OnGreenWeight>| Level::of(level.mg_per_kg());
         Some((on(nominal), Range::ordered(on(range.low()), on(range.high()))))
     })
@@ -440,7 +441,7 @@ fn mend<A: Agent>(
     let premixes: f64 = premixes.map(|weighed| weighed.mass.value).sum();
     let rest = kilograms((product.low().mass().value - premixes).max(0.0));
     let most = largest_in_product(ceiling, strength.mg_per_kg(), rest)?;
-    match (largest_reading(most, scale), scale) {
+    match (largest_reading(batch.surely_below(most), scale), scale) {
         (Some(reading), _) => Some(Mend::UseAtMost(reading)),
         (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),
         (None, None) => None,

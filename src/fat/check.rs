@@ -1,7 +1,7 @@
 use uom::si::f64::Mass;
 
-use super::lot::{Lot, added_water};
-use super::table::{PRODUCT_LIMITS, WEIGHT_GAIN};
+use super::lot::{Lot, added_water, protein_fat_free};
+use super::table::{COUNTRY_HAM, PRODUCT_LIMITS, PROTEIN_FAT_FREE, WEIGHT_GAIN};
 use crate::authority::Authority;
 use crate::cite::{Cited, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Share, Verdict};
@@ -12,10 +12,13 @@ const WATER: Rule =
     Rule::new("fat/water", "water that a product of this name may hold", Force::Quality);
 const GAIN: Rule =
     Rule::new("fat/weight-gain", "weight that a product of this name may gain", Force::Quality);
+const PROTEIN: Rule = Rule::new("fat/protein", "protein that goes with a name", Force::Quality);
+const HAM: Rule =
+    Rule::new("fat/country-ham", "salt and drying of a country or dry cured ham", Force::Quality);
 const TARGET: Rule = Rule::new("fat/target", "the fat that the blend is to have", Force::Quality);
 
 /// The rules of this room.
-pub const RULES: [Rule; 4] = [FAT, WATER, GAIN, TARGET];
+pub const RULES: [Rule; 6] = [FAT, WATER, GAIN, PROTEIN, HAM, TARGET];
 
 const FAT_UNKNOWN: Missing = Missing::new(
     "the fat of an ingredient, or of the finished product",
@@ -27,6 +30,14 @@ const ANALYSIS: Missing = Missing::new(
 );
 const WEIGHTS: Missing =
     Missing::new("the weight of every ingredient", "give every ingredient a weight, water too");
+const PROTEIN_UNKNOWN: Missing = Missing::new(
+    "the protein and the fat of the finished product",
+    "write analysis = { protein = \"…\", fat = \"…\" }, the protein being that of the raw pork",
+);
+const SALT_UNKNOWN: Missing = Missing::new(
+    "the salt of the finished ham: with nitrite or nitrate its salt, without it its water activity, or salt and moisture",
+    "write analysis = { salt = \"…\", moisture = \"…\", water_activity = 0.9 }",
+);
 const FINISHED: Missing = Missing::new(
     "the weight before and after",
     "weigh the meat and the finished batch, and write finished = \"…\"",
@@ -36,6 +47,10 @@ const IN_PRODUCT: &str = "fat, of the product";
 const OF_INGREDIENTS: &str = "water, of all ingredients";
 const ADDED_WATER: &str = "added water, of the product";
 const BOTH: &str = "fat and added water, of the product";
+const FAT_FREE: &str = "protein, on the fat-free part";
+const IN_HAM: &str = "salt, of the product";
+const IN_WATER: &str = "salt, in the water phase";
+const COUNTRY: [&str; 2] = ["us/country-ham", "us/dry-cured-ham"];
 const IN_BLEND: &str = "fat, of the meat";
 
 /// What is known of a product sold under a name.
@@ -55,6 +70,12 @@ pub struct Named<'a> {
     pub protein: Option<f64>,
     /// Of the protein, what is not of the meat, percent.
     pub other_protein: f64,
+    /// Salt by analysis, percent.
+    pub salt: Option<f64>,
+    /// Water activity by analysis.
+    pub water_activity: Option<f64>,
+    /// Whether nitrite or nitrate went in.
+    pub cured: bool,
     /// Water among the ingredients.
     pub water: Option<Range<Mass>>,
     /// All ingredients, the water included.
@@ -70,7 +91,8 @@ pub struct Named<'a> {
 /// The names of products whose composition or weight is limited.
 pub fn name_keys() -> impl Iterator<Item = &'static str> {
     let limits = PRODUCT_LIMITS.iter().map(|row| row.value.product_key);
-    limits.chain(WEIGHT_GAIN.iter().map(|row| row.value.product_key))
+    let protein = PROTEIN_FAT_FREE.iter().map(|row| row.value.product_key);
+    limits.chain(WEIGHT_GAIN.iter().map(|row| row.value.product_key)).chain(protein).chain(COUNTRY)
 }
 
 /// Checks what a product may hold under its names, by one authority.
@@ -94,7 +116,14 @@ pub fn named(product: &Named<'_>, authority: Authority, report: &mut impl FnMut(
         }
     }
     for row in WEIGHT_GAIN.iter().filter(|row| own(row.value.product_key, row.value.authority)) {
-        report(product.gains_at_most(row.value.percent_of_green, row));
+        report(product.weighs_at_most(&GAIN, row.value.percent_of_green, &row.row));
+    }
+    for row in PROTEIN_FAT_FREE.iter().filter(|row| own(row.value.product_key, row.value.authority))
+    {
+        report(product.protein_at_least(row.value.percent, &row.row));
+    }
+    if COUNTRY.iter().any(|key| own(key, Authority::UsFsis)) {
+        product.country_ham(report);
     }
 }
 
@@ -163,9 +192,62 @@ impl Named<'_> {
         }
     }
 
-    fn gains_at_most(&self, most: f64, row: &'static Cited<super::WeightGain>) -> Finding {
+    fn at_least(
+        &self,
+        rule: &'static Rule,
+        row: &'static Row,
+        found: f64,
+        least: f64,
+        of: &'static str,
+    ) -> Finding {
+        let share = |percent| Share { percent, of };
+        let known = Range::ordered(share(found), share(found));
+        let limit = Limit::AtLeast(share(least));
+        Finding::new(rule, limit.judge(&known)).found(&known).limit(limit).row(row).at(self.place)
+    }
+
+    fn protein_at_least(&self, least: f64, row: &'static Row) -> Finding {
+        let of_it = self.protein.zip(self.fat);
+        match of_it.and_then(|(protein, fat)| protein_fat_free(protein, fat).ok()) {
+            Some(found) => self.at_least(&PROTEIN, row, found, least, FAT_FREE),
+            None => self.unproven(&PROTEIN, row, PROTEIN_UNKNOWN),
+        }
+    }
+
+    /// With nitrite or nitrate, salt; without, salt in the water or water activity; and either
+    /// way the weight that was lost.
+    fn country_ham(&self, report: &mut impl FnMut(Finding)) {
+        for Cited { value: row, row: cited } in &COUNTRY_HAM {
+            if let Some(loss) = row.loss {
+                report(self.weighs_at_most(&HAM, 100.0 - loss, cited));
+            }
+            if let Some(least) = row.salt.filter(|_| self.cured) {
+                report(match self.salt {
+                    Some(salt) => self.at_least(&HAM, cited, salt, least, IN_HAM),
+                    None => self.unproven(&HAM, cited, SALT_UNKNOWN),
+                });
+            }
+            let (Some(brine), Some(activity), false) = (row.brine, row.activity, self.cured) else {
+                continue;
+            };
+            let dry = self.water_activity.is_some_and(|found| found <= activity);
+            let phase = self.salt.zip(self.moisture).map(|(s, w)| 100.0 * s / (s + w));
+            report(match phase {
+                // Either of the two is enough.
+                _ if dry => Finding::new(&HAM, Verdict::Meets).row(cited).at(self.place),
+                Some(phase)
+                    if phase.is_finite() && (phase >= brine || self.water_activity.is_some()) =>
+                {
+                    self.at_least(&HAM, cited, phase, brine, IN_WATER)
+                }
+                _ => self.unproven(&HAM, cited, SALT_UNKNOWN),
+            });
+        }
+    }
+
+    fn weighs_at_most(&self, rule: &'static Rule, most: f64, row: &'static Row) -> Finding {
         let (Some(green), Some(finished)) = (self.green, self.finished) else {
-            return self.unproven(&GAIN, &row.row, FINISHED);
+            return self.unproven(rule, row, FINISHED);
         };
         let at = |green: Mass| Limit::AtMost(green * (most / 100.0));
         let (surely, perhaps) = (at(green.low()), at(green.high()));
@@ -174,7 +256,7 @@ impl Named<'_> {
             (_, Verdict::Breaks) => Verdict::Breaks,
             _ => Verdict::Unproven,
         };
-        Finding::new(&GAIN, verdict).found(&finished).limit(surely).row(&row.row).at(self.place)
+        Finding::new(rule, verdict).found(&finished).limit(surely).row(row).at(self.place)
     }
 }
 

@@ -31,3 +31,29 @@ pub struct WeightGain {
     /// Finished weight at most, percent of green weight.
     pub percent_of_green: f64,
 }
+
+/// A row that asks for protein on the fat-free part.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct LeastProtein {
+    /// Whose limit it is.
+    pub authority: Authority,
+    /// The key of the product, its statement included.
+    pub product_key: &'static str,
+    /// Protein on the fat-free part at least, percent.
+    pub percent: f64,
+}
+
+/// What a country or dry cured ham must have come to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct CountryHam {
+    /// Salt of the finished product at least, percent, where nitrite or nitrate was used.
+    pub salt: Option<f64>,
+    /// Salt in the water at least, percent, where neither was.
+    pub brine: Option<f64>,
+    /// Or this water activity at most.
+    pub activity: Option<f64>,
+    /// Weight lost at least, percent of the fresh weight.
+    pub loss: Option<f64>,
+}

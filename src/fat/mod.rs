@@ -34,14 +34,15 @@ pub use check::{Named, RULES, name_keys, named, target};
 #[cfg(feature = "least-cost")]
 #[cfg_attr(docsrs, doc(cfg(feature = "least-cost")))]
 pub use cost::{Cheapest, NoBlend, Offer, Wanted, cheapest};
-pub use limit::{CompositionLimit, WeightGain};
+pub use limit::{CompositionLimit, CountryHam, LeastProtein, WeightGain};
 pub use lot::{
     FatError, Lot, Part, added_water, after_cooking, blend, change_in_cooking, meat_fat_for,
     moisture_to_protein, most_water, protein_fat_free, share_of_first, to_add,
 };
 pub use table::{
     ADDED_WATER_FREE_OTHER_PROTEIN, ADDED_WATER_WATER_TO_PROTEIN, COMPOSITION, COOKING_YIELD,
-    LABEL_ERROR, MEASURES, PRODUCT_LIMITS, SPOON_FILL_LEAST, SPOON_FILL_MOST, WEIGHT_GAIN,
+    COUNTRY_HAM, LABEL_ERROR, MEASURES, PRODUCT_LIMITS, PROTEIN_FAT_FREE, SPOON_FILL_LEAST,
+    SPOON_FILL_MOST, WEIGHT_GAIN,
 };
 pub use table_rows::{
     Composition, Cooked, CookingYield, KitchenMeasure, find_composition, find_measures, find_yields,

@@ -1,7 +1,7 @@
 // Made from references/ by references/pipeline. Do not edit: change the reference file.
 
 use crate::cite::{Citation, Cited, InForce, Row, Seen, Standing, sources};
-use super::limit::{CompositionLimit, WeightGain};
+use super::limit::{CompositionLimit, CountryHam, LeastProtein, WeightGain};
 use super::table_rows::{Composition, CookingYield, KitchenMeasure};
 
 /// Added water in cooked sausage, United States
@@ -3569,6 +3569,43 @@ pub static COOKING_YIELD: [Cited<CookingYield>; 66] = [
     },
 ];
 
+/// Country and dry cured hams, United States
+pub static COUNTRY_HAM: [Cited<CountryHam>; 3] = [
+    Cited {
+        value: CountryHam { salt: Some(4.0), brine: None, activity: None, loss: None },
+        row: Row {
+            table: "fat/country-ham",
+            key: "any-nitrate-or-nitrite-used-internal-salt-of-the-finished-pr",
+            printed: "internal salt of the finished product at least 4 percent",
+            citation: Citation { source: &sources::CFR9_319_106_2015, place: "319.106(c)(3)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: CountryHam { salt: None, brine: Some(10.0), activity: Some(0.92), loss: None },
+        row: Row {
+            table: "fat/country-ham",
+            key: "no-nitrate-or-nitrite-used-finished-brine-concentration-at-l",
+            printed: "finished brine concentration at least 10 percent, or water activity not over 0.92",
+            citation: Citation { source: &sources::CFR9_319_106_2015, place: "319.106(c)(4)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: CountryHam { salt: None, brine: None, activity: None, loss: Some(18.0) },
+        row: Row {
+            table: "fat/country-ham",
+            key: "all-hams-and-shoulders-of-the-section-country-and-dry-cured",
+            printed: "finished weight at least 18 percent below fresh uncured weight",
+            citation: Citation { source: &sources::CFR9_319_106_2015, place: "319.106(c)(7)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
 /// How far the fat on a label may be off
 pub static LABEL_ERROR: Cited<f64> = Cited {
         value: 6.0,
@@ -6422,6 +6459,131 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
             key: "whole-hog-sausage-cfr9-319-144",
             printed: "fat max percent 50; water max percent 3",
             citation: Citation { source: &sources::CFR9_319_144, place: "319.144", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Protein of cured pork on the fat-free part, United States
+pub static PROTEIN_FAT_FREE: [Cited<LeastProtein>; 11] = [
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/cooked-ham", percent: 20.5 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "cooked-ham-loin",
+            printed: "min pff percent 20.5",
+            citation: Citation { source: &sources::CFR9_319_104_2015, place: "319.104(a) chart row 1", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/cooked-ham-with-natural-juices", percent: 18.5 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "cooked-ham-loin-2",
+            printed: "min pff percent 18.5",
+            citation: Citation { source: &sources::CFR9_319_104_2015, place: "319.104(a) chart row 1", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/cooked-ham-water-added", percent: 17.0 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "cooked-ham-loin-3",
+            printed: "min pff percent 17",
+            citation: Citation { source: &sources::CFR9_319_104_2015, place: "319.104(a) chart row 1", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/cooked-shoulder", percent: 20.0 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "cooked-shoulder-butt-picnic",
+            printed: "min pff percent 20",
+            citation: Citation { source: &sources::CFR9_319_104_2015, place: "319.104(a) chart row 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/cooked-shoulder-with-natural-juices", percent: 18.0 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "cooked-shoulder-butt-picnic-2",
+            printed: "min pff percent 18",
+            citation: Citation { source: &sources::CFR9_319_104_2015, place: "319.104(a) chart row 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/cooked-shoulder-water-added", percent: 16.5 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "cooked-shoulder-butt-picnic-3",
+            printed: "min pff percent 16.5",
+            citation: Citation { source: &sources::CFR9_319_104_2015, place: "319.104(a) chart row 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/uncooked-cured-ham", percent: 18.0 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "uncooked-cured-ham-loin",
+            printed: "min pff percent 18",
+            citation: Citation { source: &sources::CFR9_319_104_2015, place: "319.104(a) chart row 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/uncooked-cured-shoulder", percent: 17.5 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "uncooked-cured-shoulder-butt-picnic",
+            printed: "min pff percent 17.5",
+            citation: Citation { source: &sources::CFR9_319_104_2015, place: "319.104(a) chart row 4", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/ham-patties", percent: 19.5 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "ham-patties-chopped-ham-pressed-ham-spiced-ham",
+            printed: "min pff percent 19.5",
+            citation: Citation { source: &sources::CFR9_319_105_2015, place: "319.105(a) chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/ham-patties-with-natural-juices", percent: 17.5 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "ham-patties-chopped-ham-pressed-ham-spiced-ham-2",
+            printed: "min pff percent 17.5",
+            citation: Citation { source: &sources::CFR9_319_105_2015, place: "319.105(a) chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: LeastProtein { authority: crate::authority::Authority::UsFsis, product_key: "us/ham-patties-water-added", percent: 16.0 },
+        row: Row {
+            table: "fat/protein-fat-free",
+            key: "ham-patties-chopped-ham-pressed-ham-spiced-ham-3",
+            printed: "min pff percent 16",
+            citation: Citation { source: &sources::CFR9_319_105_2015, place: "319.105(a) chart", standing: Standing::Law, seen: Seen::Read },
             in_force: InForce::between(None, None),
             note: "",
         },

@@ -8,7 +8,7 @@ use crate::cure::{
 };
 use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
 use crate::food::Food;
-use crate::range::Range;
+use crate::range::{Range, widened};
 use crate::store::{HOME_REFRIGERATOR, cold_enough};
 use crate::units::{Amount, days};
 
@@ -123,6 +123,7 @@ impl Recipe<'_> {
             product: self.sum(component, |i| !i.in_pickle),
             method: cure.and_then(|cure| cure.method),
             green: self.green(component, by_skin),
+            scale_error: self.instruments.scale_error,
             cures,
             pickle: self.pickle(component),
             additions,
@@ -152,10 +153,14 @@ impl Recipe<'_> {
 
     /// What a mass may be that a scale shows.
     pub(super) fn shown(&self, mass: Mass, scale: Option<Mass>) -> Option<Range<Mass>> {
-        match scale.or(self.instruments.scale) {
-            Some(division) => Range::weighed(mass, division).ok(),
-            None => Range::exactly(mass).ok(),
-        }
+        let range = match scale.or(self.instruments.scale) {
+            Some(division) => Range::weighed(mass, division).ok()?,
+            None => Range::exactly(mass).ok()?,
+        };
+        Some(match self.instruments.scale_error {
+            Some(error) => widened(range, error),
+            None => range,
+        })
     }
 
     /// The mass of all ingredients of a kind, or `None` when one of them has no weight

@@ -34,6 +34,8 @@ pub struct Recipe<'a> {
 pub struct Instruments {
     /// The smallest step the scale shows.
     pub scale: Option<Mass>,
+    /// How far the scale may be off besides, either way, where it is known to be.
+    pub scale_error: Option<Mass>,
     /// How far the thermometer may be off.
     pub thermometer: Option<TemperatureInterval>,
 }
@@ -84,6 +86,10 @@ pub struct Proximates {
     pub protein: Option<f64>,
     /// Of the protein, what is not of the meat.
     pub other_protein: Option<f64>,
+    /// Salt.
+    pub salt: Option<f64>,
+    /// Water activity.
+    pub water_activity: Option<f64>,
 }
 
 /// What an ingredient is.

@@ -6,7 +6,7 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use crate::finding::{Place, Placed};
-use crate::range::OutOfRange;
+use crate::range::{Bounds, OutOfRange};
 use crate::units::ReadError;
 
 /// Something in a document that cannot be read.
@@ -261,6 +261,32 @@ impl<'d, 'i> Keys<'d, 'i> {
         let value = self.quantity(key, read, faults)?;
         let place = self.value(key).map_or(self.place, |value| value.span().into());
         Some(Placed { value, place })
+    }
+
+    /// A number without a unit, as TOML writes it.
+    pub(super) fn plain_number(
+        &self,
+        key: &str,
+        bounds: &Bounds,
+        faults: &mut Faults,
+    ) -> Option<f64> {
+        let value = self.value(key)?;
+        let number = match value.get_ref() {
+            DeValue::Float(number) => number.as_str().parse::<f64>().ok(),
+            DeValue::Integer(number) => number.as_str().parse::<f64>().ok(),
+            _ => None,
+        };
+        let Some(number) = number else {
+            Self::wrong_type(value, key, "a number", faults);
+            return None;
+        };
+        match bounds.check(number) {
+            Ok(number) => Some(number),
+            Err(error) => {
+                fault(faults, value.span().into(), error.to_string());
+                None
+            }
+        }
     }
 
     /// A quantity that must also lie in bounds.

@@ -26,12 +26,13 @@ bounds! {
     TOLERANCE: "thermometer tolerance", "K", 0.0, 50.0;
     WEIGHT: "amount", "kg", 0.0, 1e6;
     PREMIX: "amount of curing premix", "kg", 1e-9, 1e6;
+    ACTIVITY: "water activity", "", 0.0, 1.0;
     PUMP: "pump or pick-up", "mg/kg", 1e3, 1e6;
 }
 
 const RECIPE: &[&str] =
     &["title", "held_to", "date", "measures", "instruments", "component", "about"];
-const INSTRUMENTS: &[&str] = &["scale", "thermometer"];
+const INSTRUMENTS: &[&str] = &["scale", "scale_error", "thermometer"];
 const COMPONENT: &[&str] = &[
     "name",
     "food",
@@ -74,8 +75,17 @@ const CURE: &[&str] = &[
     "for",
     "ingoing_nitrite",
 ];
-const ANALYSIS: &[&str] =
-    &["nitrite", "nitrate", "as", "fat", "moisture", "protein", "other_protein"];
+const ANALYSIS: &[&str] = &[
+    "nitrite",
+    "nitrate",
+    "as",
+    "fat",
+    "moisture",
+    "protein",
+    "other_protein",
+    "salt",
+    "water_activity",
+];
 const STEP: &[&str] = &["do", "at", "for", "to", "hold", "humidity", "like", "vacuum"];
 const RECORD: &[&str] = &["after", "inside"];
 
@@ -216,6 +226,12 @@ fn inside(bounds: &Bounds, value: f64) -> Result<(), OutOfRange> {
 fn instruments(keys: &Keys<'_, '_>, faults: &mut Faults) -> Instruments {
     Instruments {
         scale: keys.bounded("scale", read_mass, |mass| inside(&SCALE, mass.value), faults),
+        scale_error: keys.bounded(
+            "scale_error",
+            read_mass,
+            |mass| inside(&SCALE, mass.value),
+            faults,
+        ),
         thermometer: keys.bounded(
             "thermometer",
             read_tolerance,
@@ -433,6 +449,8 @@ fn proximates(keys: &Keys<'_, '_>, faults: &mut Faults) -> Proximates {
         moisture: percent(keys, "moisture", faults),
         protein: percent(keys, "protein", faults),
         other_protein: percent(keys, "other_protein", faults),
+        salt: percent(keys, "salt", faults),
+        water_activity: keys.plain_number("water_activity", &ACTIVITY, faults),
     }
 }
 

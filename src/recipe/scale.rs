@@ -51,12 +51,13 @@ impl<'a> Recipe<'a> {
     /// [`OutOfRange`] outside a thousandth and ten thousand times.
     ///
     /// ```
-    /// use greenweight::recipe::Recipe;
+    /// use greenweight::{recipe::Recipe, units::{Amount, grams}};
     ///
     /// let text = std::fs::read_to_string("examples/recipes/farm-stall-ring-sausage.toml")?;
     /// let recipe = Recipe::read(&text).map_err(|_| "unreadable")?;
     /// let twice = recipe.times(2.0)?;
-    /// assert_eq!(twice.recipe.times(0.5)?.recipe, recipe);
+    /// let premix = &twice.recipe.components[0].ingredients[2];
+    /// assert_eq!(premix.amount, Some(Amount::Weighed(grams(14.0))));
     /// assert!(!twice.unscaled.is_empty());
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```

@@ -192,3 +192,75 @@ fn a_recipe_for_another_batch_is_rounded_to_the_scale_and_checked_again() {
     assert_eq!(status, 2);
     assert!(error.contains("0.001 to 10000"), "{error}");
 }
+
+// 9 CFR 319.104: protein on the fat-free part. 19.5 at 4.5 of fat is 20.42: under the 20.5 of a
+// plain name, over the 18.5 of one with natural juices.
+#[rstest]
+#[case::plain("us/cooked-ham", "protein = \"19.5 %\", fat = \"4.5 %\"", "breaks")]
+#[case::plain_and_leaner("us/cooked-ham", "protein = \"19.6 %\", fat = \"4.5 %\"", "meets")]
+#[case::with_juices(
+    "us/cooked-ham-with-natural-juices",
+    "protein = \"19.5 %\", fat = \"4.5 %\"",
+    "meets"
+)]
+#[case::not_analysed("us/cooked-ham-water-added", "protein = \"19.5 %\"", "unproven")]
+fn a_ham_has_the_protein_of_its_name(
+    #[case] name: &str,
+    #[case] analysis: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!("raw = true\nsold_as = [\"{name}\"]\nanalysis = {{ {analysis} }}");
+    let report = report(&component, &[&meat("5 kg", "")], "");
+    assert_eq!(verdicts(&report, "fat/protein"), [verdict]);
+}
+
+const PREMIX: &str =
+    "kind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }\namount = \"20 g\"";
+
+// 9 CFR 319.106: 18 percent of weight lost, and with nitrite 4 percent of salt, without it 10
+// percent in the water or a water activity of 0.92.
+#[rstest]
+#[case::cured(true, "8.2 kg", "salt = \"4 %\"", &["meets", "meets"])]
+#[case::cured_and_short_of_salt(true, "8.2 kg", "salt = \"3.9 %\"", &["breaks", "meets"])]
+#[case::too_heavy(true, "8.3 kg", "salt = \"4 %\"", &["breaks", "meets"])]
+#[case::not_cured_by_activity(false, "8.1 kg", "water_activity = 0.92", &["meets", "meets"])]
+#[case::not_cured_by_brine(false, "8.1 kg", "salt = \"6 %\", moisture = \"54 %\"", &["meets", "meets"])]
+#[case::neither(false, "8.1 kg", "salt = \"5 %\", moisture = \"54 %\", water_activity = 0.95", &["breaks", "meets"])]
+#[case::not_analysed(false, "8.1 kg", "moisture = \"54 %\"", &["meets", "unproven"])]
+fn a_country_ham_has_lost_weight_and_holds_salt(
+    #[case] cured: bool,
+    #[case] finished: &str,
+    #[case] analysis: &str,
+    #[case] expected: &[&str],
+) {
+    let component = format!(
+        "raw = true\nsold_as = [\"us/country-ham\"]\nfinished = \"{finished}\"\nanalysis = {{ {analysis} }}"
+    );
+    let pork = meat("10.001 kg", "");
+    let ingredients: &[&str] = if cured { &[&pork, PREMIX] } else { &[&pork] };
+    let mut found = verdicts(&report(&component, ingredients, ""), "fat/country-ham");
+    found.sort();
+    assert_eq!(found, expected);
+}
+
+// A scale with steps of 0.1 g that may be off by 2 g besides: 24 g of a 6.25 % premix in 10 kg
+// is 150, and 26 g 162.5.
+#[test]
+fn the_error_of_a_scale_is_part_of_what_a_mass_may_be() {
+    let report = |error: &str| {
+        check_text(&format!(
+            "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nscale = \"0.1 g\"\n{error}\n\
+             [[component]]\nname = \"a\"\nfood = \"ground-meat\"\nraw = true\ncure = {{ method = \"ground\" }}\n\
+             [[component.ingredient]]\nname = \"m\"\n{}\n[[component.ingredient]]\nname = \"c\"\n{}\n",
+            meat("10 kg", ""),
+            PREMIX.replace("20 g", "24 g"),
+        ))
+        .1
+    };
+    assert_eq!(verdicts(&report(""), "cure/ingoing-nitrite"), ["meets"]);
+    let off = report("scale_error = \"2 g\"");
+    assert_eq!(verdicts(&off, "cure/ingoing-nitrite"), ["unproven"]);
+    // 25 g less two is 23 at most, and half a step besides: 22.9 g.
+    let mend = of_rule(&off, "cure/ingoing-nitrite")[0]["mend"].as_str().unwrap().to_owned();
+    assert!(mend.contains("22.9 g"), "{mend}");
+}

@@ -67,7 +67,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
             "use super::activity::{Pitzer, SaturatedActivity, SaturatedHumidity, TabledActivity};\nuse super::strength::{Density, FreezingPoint, Solubility, SpecificVolume};\n"
         }
         "fat" => {
-            "use super::limit::{CompositionLimit, WeightGain};\nuse super::table_rows::{Composition, CookingYield, KitchenMeasure};\n"
+            "use super::limit::{CompositionLimit, CountryHam, LeastProtein, WeightGain};\nuse super::table_rows::{Composition, CookingYield, KitchenMeasure};\n"
         }
         "cook" => {
             "use super::{Dwell, Endpoint};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"
@@ -390,6 +390,32 @@ fn statics(table: &Table) -> String {
                     some("water_max_percent"),
                     option(row.maybe_number("added_water_max_percent").or(row.maybe_number("added_water_percent")).map(number)),
                     some("fat_plus_added_water_max_percent"),
+                )
+            })
+        }
+        "least-protein" => {
+            let judged = rows.iter().filter(|row| row.has("product_key"));
+            array(table, &table.title, &name, "LeastProtein", judged, |row| {
+                format!(
+                    "LeastProtein {{ authority: crate::authority::{}, product_key: {:?}, percent: {} }}",
+                    authority(table, row),
+                    row.words("product_key"),
+                    number(row.number("min_pff_percent")),
+                )
+            })
+        }
+        "country-ham" => {
+            let judged = rows.iter().filter(|row| {
+                ["salt_percent_min", "brine_percent_min", "weight_loss_percent_min"].iter().any(|key| row.has(key))
+            });
+            array(table, &table.title, &name, "CountryHam", judged, |row| {
+                let some = |field: &str| option(row.maybe_number(field).map(number));
+                format!(
+                    "CountryHam {{ salt: {}, brine: {}, activity: {}, loss: {} }}",
+                    some("salt_percent_min"),
+                    some("brine_percent_min"),
+                    some("water_activity_max"),
+                    some("weight_loss_percent_min"),
                 )
             })
         }

@@ -228,7 +228,11 @@ fn meat_weighed_on_no_stated_scale_proves_nothing() {
             "scale = \"0.1 g\"\nstrength = { sodium-nitrite = \"6.25 %\" }"
         )
     );
-    assert_eq!(check_text(&text).0, 1);
+    let (status, report) = check_text(&text);
+    assert_eq!(status, 1);
+    let nitrite = super::of_rule(&report, "cure/ingoing-nitrite")[0];
+    assert_eq!(nitrite["verdict"], "unproven");
+    assert!(nitrite["missing"].as_str().unwrap().contains("how finely"), "{nitrite:#}");
 }
 
 #[test]

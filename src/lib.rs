@@ -26,6 +26,7 @@
 //! | How much salt, how strong a brine, which water activity? | [`salt`] |
 //! | How much fat, water and protein; which blend? | [`fat`] |
 //! | How hot inside, and for how long? | [`cook`] |
+//! | How is a record of temperatures read? | [`trace`] |
 //! | How warm may cold smoke be? | [`smoke`] |
 //! | How long does it keep? | [`store`] |
 //!
@@ -77,6 +78,7 @@ pub mod report;
 pub mod salt;
 pub mod smoke;
 pub mod store;
+pub mod trace;
 pub mod units;
 
 /// The examples of the README are tests.

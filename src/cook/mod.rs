@@ -11,6 +11,8 @@
 #![doc = include_str!("../../references/pages/cook/fsis-poultry-single.md")]
 
 mod check;
+mod lethality;
+mod record;
 #[rustfmt::skip]
 mod table;
 
@@ -21,7 +23,12 @@ use crate::food::Food;
 use crate::units::PrintedTemperature;
 
 pub use check::{Animals, Plan, RULES, answers, check, dwell_row, unanswered};
-pub use table::{FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, US_CONSUMER};
+pub use lethality::{Lethality, Resistance};
+pub use record::{Bird, ComeUp, Product, RowHeld, Verdicts, poultry_time};
+pub use table::{
+    FSIS_COME_UP, FSIS_MEAT_5_LOG, FSIS_MEAT_DWELL, FSIS_POULTRY_DWELL_CHICKEN,
+    FSIS_POULTRY_DWELL_TURKEY, FSIS_POULTRY_SINGLE, US_CONSUMER,
+};
 
 /// A row that gives one inside temperature and a rest.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -35,6 +42,38 @@ pub struct Endpoint {
     pub temperature: PrintedTemperature,
     /// The rest that belongs to it; zero where none is printed.
     pub rest: Time,
+}
+
+/// A row that gives the time at a temperature for a 5-log reduction.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Dwell5 {
+    /// The temperature of the coldest part, at least.
+    pub temperature: PrintedTemperature,
+    /// The time; zero where the row prints 0 s.
+    pub time: Time,
+}
+
+/// A row that gives the time at a temperature for a 7-log reduction in poultry, by its fat.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct PoultryDwell {
+    /// The temperature of the coldest part, at least.
+    pub temperature: PrintedTemperature,
+    /// Seconds at 1 to 12 percent of fat; zero where the row prints 0 s.
+    pub seconds_by_fat: [f64; 12],
+}
+
+/// How long a product may be between two temperatures while it heats.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct ComeUpLimit {
+    /// From this temperature.
+    pub low_fahrenheit: f64,
+    /// To this one.
+    pub high_fahrenheit: f64,
+    /// At most this long.
+    pub most: Time,
 }
 
 /// A row that gives the time at a temperature.

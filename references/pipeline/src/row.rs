@@ -157,6 +157,11 @@ impl Row {
         words.as_array().expect(name).iter().map(|word| word.as_str().expect(name)).collect()
     }
 
+    pub fn numbers(&self, name: &str) -> Vec<f64> {
+        let numbers = self.figures.get(name).unwrap_or_else(|| panic!("{}: no {name}", self.key));
+        numbers.as_array().expect(name).iter().map(|n| n.as_float().expect(name)).collect()
+    }
+
     pub fn inner(&self, name: &str) -> &toml::Table {
         self.figures[name].as_table().expect(name)
     }

@@ -70,7 +70,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
             "use super::limit::{CompositionLimit, CountryHam, LeastProtein, WeightGain};\nuse super::table_rows::{Composition, CookingYield, KitchenMeasure};\n"
         }
         "cook" => {
-            "use super::{Dwell, Endpoint};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"
+            "use super::{ComeUpLimit, Dwell, Dwell5, Endpoint, PoultryDwell};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"
         }
         "store" => {
             "use super::{FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::units::PrintedTemperature;\n"
@@ -427,6 +427,32 @@ fn statics(table: &Table) -> String {
                 number(row.number("max_percent_of_green_weight")),
             )
         }),
+        "dwell-5-log" => array(table, &table.title, &name, "Dwell5", rows, |row| {
+            format!("Dwell5 {{ temperature: {}, time: seconds({:?}) }}", temperature(row), row.number("dwell_5_log_s"))
+        }),
+        "poultry-dwell" => ["chicken", "turkey"]
+            .into_iter()
+            .map(|bird| {
+                let of_bird = rows.iter().filter(|row| row.words("bird") == bird);
+                let name = format!("{name}_{}", constant(bird));
+                array(table, &format!("{}: {bird}.", table.title), &name, "PoultryDwell", of_bird, |row| {
+                    format!(
+                        "PoultryDwell {{ temperature: {}, seconds_by_fat: [{}] }}",
+                        temperature(row),
+                        row.numbers("dwell_7_log_s").into_iter().map(number).collect::<Vec<_>>().join(", "),
+                    )
+                })
+            })
+            .collect(),
+        "parameter" => rows
+            .iter()
+            .filter(|row| row.key == "come-up-time-max")
+            .map(|row| {
+                let value = format!("ComeUpLimit {{ low_fahrenheit: {:?}, high_fahrenheit: {:?}, most: seconds({:?}) }}", row.number("low_f"), row.number("high_f"), row.number("max_s"));
+                one(table, row, "FSIS_COME_UP", "pub static", "ComeUpLimit", &value)
+            })
+            .collect(),
+        "envelope" => String::new(),
         "endpoint" => array(table, &table.title, &name, "Endpoint", rows, |row| {
             format!(
                 "Endpoint {{ authority: {}, food: Food::{}, temperature: {}, rest: seconds({:?}) }}",

@@ -1,0 +1,201 @@
+use uom::si::f64::{TemperatureInterval, Time};
+
+use crate::range::{OutOfRange, bounds};
+use crate::trace::Segment;
+use crate::units::{Reading, Scale, seconds};
+
+bounds! {
+    D: "D-value", "s", 1e-6, 1e9;
+    Z: "z-value", "K", 0.1, 100.0;
+    CELSIUS: "temperature of a D-value", "°C", -100.0, 400.0;
+}
+
+/// How hard an organism is to kill in a food: the time for one log at a temperature, and how
+/// many kelvin make that time ten times shorter. From a source that the caller chooses: D and z
+/// of one strain in one food are not those of another, and none hold on a surface that dried.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Resistance {
+    d: f64,
+    reference: f64,
+    z: f64,
+}
+
+impl Resistance {
+    /// D at a temperature, and z.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for a D outside a microsecond to thirty years, a z outside 0.1 to 100 K,
+    /// and a temperature outside −100 to 400 °C.
+    pub fn new(d: Time, at: Reading, z: TemperatureInterval) -> Result<Self, OutOfRange> {
+        Ok(Self {
+            d: D.check(d.value)?,
+            reference: CELSIUS.check(at.on(Scale::Celsius).value())?,
+            z: Z.check(z.value)?,
+        })
+    }
+}
+
+/// The lethality of a record, as it comes: minutes that count as so many at the temperature of
+/// D, and logs.
+///
+/// Rate L = 10^((T − T_ref) / z); F = ∫ L dt; logs = F / D. Between two readings the
+/// temperature is taken to run straight, and the integral is exact:
+/// Δt L₁ (eˣ − 1) / x with x = ln 10 (T₂ − T₁) / z. The mean of the two rates would overstate
+/// it: by 41 percent where the temperature moves by z between readings. Nothing counts below
+/// `counted_from`, the lowest row that was validated.
+///
+/// It informs. It never stands in for a row that was not met.
+///
+/// ```
+/// use greenweight::cook::{Lethality, Resistance};
+/// use greenweight::trace::{Point, Track};
+/// use greenweight::units::{Reading, Scale, minutes, read_tolerance};
+///
+/// let celsius = |value| Reading::new(value, Scale::Celsius);
+/// // Two minutes at 70 °C for six logs, z 7.5 °C.
+/// let listeria = Resistance::new(minutes(2.0 / 6.0), celsius(70.0)?, read_tolerance("7.5 °C")?)?;
+/// let mut lethality = Lethality::new(listeria, celsius(55.0)?)?;
+/// let mut track = Track::new();
+/// for (at, inside) in [(0.0, 70.0), (1.0, 70.0), (2.0, 70.0)] {
+///     if let Some(segment) = track.next(Point::new(minutes(at), celsius(inside)?)?)? {
+///         lethality.add(&segment);
+///     }
+/// }
+/// assert!((lethality.logs() - 6.0).abs() < 1e-12);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Lethality {
+    resistance: Resistance,
+    /// ln 10 / z.
+    per_kelvin: f64,
+    counted_from: f64,
+    /// What is summed up, in blocks, so that ten million small sums cost no digits.
+    sum: f64,
+    block: f64,
+    lower: f64,
+    lower_block: f64,
+    in_block: u32,
+    /// The rate at the end of the last segment, and the temperature it is for.
+    rate: f64,
+    rate_at: f64,
+}
+
+/// After so many segments the rate is worked out afresh and the block is added to the sum.
+const BLOCK: u32 = 1024;
+
+impl Lethality {
+    /// Nothing counted yet.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for a temperature outside −100 to 400 °C.
+    pub fn new(resistance: Resistance, counted_from: Reading) -> Result<Self, OutOfRange> {
+        Ok(Self {
+            resistance,
+            per_kelvin: core::f64::consts::LN_10 / resistance.z,
+            counted_from: CELSIUS.check(counted_from.on(Scale::Celsius).value())?,
+            sum: 0.0,
+            block: 0.0,
+            lower: 0.0,
+            lower_block: 0.0,
+            in_block: 0,
+            rate: 0.0,
+            rate_at: f64::NAN,
+        })
+    }
+
+    fn rate_of(&self, celsius: f64) -> f64 {
+        libm::exp(self.per_kelvin * (celsius - self.resistance.reference))
+    }
+
+    /// Counts a segment.
+    #[inline]
+    pub fn add(&mut self, segment: &Segment) {
+        let (a, b) = (segment.from.celsius(), segment.to.celsius());
+        if a < self.counted_from || b < self.counted_from {
+            self.add_above_floor(segment);
+            return;
+        }
+        self.in_block = self.in_block.wrapping_add(1);
+        // Bit for bit the same reading: the rate at its end is known.
+        #[allow(clippy::float_cmp)]
+        let known = self.rate_at == a;
+        if !known || self.in_block >= BLOCK {
+            self.settle();
+            self.rate = self.rate_of(a);
+        }
+        self.count(segment.seconds(), self.rate, self.per_kelvin * (b - a));
+        self.rate_at = b;
+    }
+
+    /// Counts a stretch that begins at a rate and ends eˣ times as high.
+    #[inline]
+    fn count(&mut self, seconds: f64, rate: f64, x: f64) {
+        let mean = mean_of_exp(x);
+        let end = rate * (1.0 + x * mean);
+        self.block += seconds * rate * mean;
+        self.lower_block += seconds * if rate < end { rate } else { end };
+        self.rate = end;
+    }
+
+    /// A segment of which part, or all, lies below what is counted.
+    #[cold]
+    fn add_above_floor(&mut self, segment: &Segment) {
+        self.settle();
+        let (a, b) = (segment.from.celsius(), segment.to.celsius());
+        let seconds = segment.seconds_at_or_above(self.counted_from);
+        if seconds <= 0.0 {
+            self.rate_at = f64::NAN;
+            return;
+        }
+        let floor = self.counted_from;
+        let (from, to) = (if a < floor { floor } else { a }, if b < floor { floor } else { b });
+        // What lies above the floor, and counts; by the lower end, the floor itself.
+        self.count(seconds, self.rate_of(from), self.per_kelvin * (to - from));
+        self.rate_at = if b < floor { f64::NAN } else { to };
+    }
+
+    fn settle(&mut self) {
+        self.sum += self.block;
+        self.lower += self.lower_block;
+        (self.block, self.lower_block, self.in_block) = (0.0, 0.0, 0);
+    }
+
+    /// The time that counts, as time at the temperature of D.
+    #[must_use]
+    pub fn equivalent(&self) -> Time {
+        seconds(self.sum + self.block)
+    }
+
+    /// The same with the lower end of every segment counted for all of it: for readings so
+    /// far apart that a straight line between them is a guess.
+    #[must_use]
+    pub fn equivalent_by_lower_ends(&self) -> Time {
+        seconds(self.lower + self.lower_block)
+    }
+
+    /// Logs: the equivalent time over D.
+    #[must_use]
+    pub fn logs(&self) -> f64 {
+        self.equivalent().value / self.resistance.d
+    }
+
+    /// Logs by the lower ends.
+    #[must_use]
+    pub fn logs_by_lower_ends(&self) -> f64 {
+        self.equivalent_by_lower_ends().value / self.resistance.d
+    }
+}
+
+/// (eˣ − 1) / x, and 1 at zero.
+#[inline]
+fn mean_of_exp(x: f64) -> f64 {
+    if x > -0.25 && x < 0.25 {
+        // The series to x¹⁰ / 11!: what is left out is below a unit in the last place.
+        let even = |k: f64, rest: f64| 1.0 + x / k * rest;
+        let tail = even(10.0, even(11.0, 1.0));
+        even(2.0, even(3.0, even(4.0, even(5.0, even(6.0, even(7.0, even(8.0, even(9.0, tail))))))))
+    } else {
+        libm::expm1(x) / x
+    }
+}

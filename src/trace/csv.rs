@@ -1,0 +1,233 @@
+use std::io::Read;
+
+use super::{Point, TraceError, Track};
+use crate::units::{Reading, Scale, seconds};
+
+/// How a column of times is written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum TimeColumn {
+    /// Seconds since the record began, as a number.
+    Seconds,
+    /// Minutes since the record began, as a number.
+    Minutes,
+    /// Hours since the record began, as a number.
+    Hours,
+    /// A clock: `2026-01-31 14:05:30`, or `14:05` within one day.
+    Clock,
+}
+
+/// Which columns of a file are what.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Columns<'a> {
+    /// The heading of the column of times.
+    pub time: &'a str,
+    /// How times are written in it.
+    pub written: TimeColumn,
+    /// The headings of the probes inside the food; the coldest counts.
+    pub probes: Vec<&'a str>,
+    /// The scale of the probes.
+    pub scale: Scale,
+}
+
+/// What is wrong with a file, and on which line.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("line {line}: {message}")]
+#[non_exhaustive]
+pub struct CsvFault {
+    /// The line, counted from 1.
+    pub line: u64,
+    /// What is wrong.
+    pub message: String,
+}
+
+/// The points of a file, one after another, in constant memory.
+pub struct Points<R: Read> {
+    records: ::csv::StringRecordsIntoIter<R>,
+    time: usize,
+    probes: Vec<usize>,
+    written: TimeColumn,
+    scale: Scale,
+    names: Vec<String>,
+    start: Option<f64>,
+    track: Track,
+    stopped: bool,
+}
+
+/// Reads a record of comma-separated values with a line of headings.
+///
+/// Every row must hold the time and every probe; a gap, a repeat, a time that runs backwards, a
+/// reading that is no number or cannot be: each is a fault with its line, and nothing after it
+/// is read.
+///
+/// # Errors
+/// [`CsvFault`] when the headings cannot be read or lack a column.
+///
+/// ```
+/// use greenweight::trace::{Columns, TimeColumn, read_csv};
+/// use greenweight::units::Scale;
+///
+/// let file = "minute,core,flank\n0,120,124\n1,121,\n";
+/// let columns = Columns {
+///     time: "minute",
+///     written: TimeColumn::Minutes,
+///     probes: vec!["core", "flank"],
+///     scale: Scale::Fahrenheit,
+/// };
+/// let mut points = read_csv(file.as_bytes(), &columns)?;
+/// assert!(points.next().is_some_and(|point| point.is_ok()));
+/// let fault = points.next().and_then(Result::err).ok_or("a gap is a fault")?;
+/// assert_eq!(fault.line, 3);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn read_csv<R: Read>(file: R, columns: &Columns<'_>) -> Result<Points<R>, CsvFault> {
+    let mut reader = ::csv::ReaderBuilder::new().trim(::csv::Trim::All).from_reader(file);
+    let headings = reader.headers().map_err(|error| fault(1, error.to_string()))?.clone();
+    let find = |name: &str| {
+        let mut found = headings.iter().enumerate().filter(|(_, heading)| *heading == name);
+        match (found.next(), found.next()) {
+            (Some((n, _)), None) => Ok(n),
+            (Some(_), Some(_)) => Err(fault(1, format!("two columns are headed `{name}`"))),
+            (None, _) => {
+                let known: Vec<_> = headings.iter().collect();
+                let known = known.join(", ");
+                Err(fault(1, format!("no column is headed `{name}`; there are {known}")))
+            }
+        }
+    };
+    if columns.probes.is_empty() {
+        return Err(fault(1, "no probe is named".to_owned()));
+    }
+    let probes: Result<Vec<_>, _> = columns.probes.iter().map(|name| find(name)).collect();
+    Ok(Points {
+        time: find(columns.time)?,
+        probes: probes?,
+        written: columns.written,
+        scale: columns.scale,
+        names: headings.iter().map(str::to_owned).collect(),
+        records: reader.into_records(),
+        start: None,
+        track: Track::new(),
+        stopped: false,
+    })
+}
+
+fn fault(line: u64, message: String) -> CsvFault {
+    CsvFault { line, message }
+}
+
+impl<R: Read> Iterator for Points<R> {
+    type Item = Result<Point, CsvFault>;
+
+    fn next(&mut self) -> Option<Self::Item> {
+        if self.stopped {
+            return None;
+        }
+        let record = match self.records.next()? {
+            Ok(record) => record,
+            Err(error) => {
+                self.stopped = true;
+                let line = error.position().map_or(0, ::csv::Position::line);
+                return Some(Err(fault(line, error.to_string())));
+            }
+        };
+        let line = record.position().map_or(0, ::csv::Position::line);
+        let point = self.point(&record).map_err(|message| fault(line, message));
+        self.stopped = point.is_err();
+        Some(point)
+    }
+}
+
+impl<R: Read> Points<R> {
+    fn point(&mut self, record: &::csv::StringRecord) -> Result<Point, String> {
+        let cell = |column: usize| -> Result<&str, String> {
+            let text = record.get(column).unwrap_or("");
+            let name = self.names.get(column).map_or("", String::as_str);
+            if text.is_empty() { Err(format!("`{name}` is empty: a gap")) } else { Ok(text) }
+        };
+        let at = in_seconds(cell(self.time)?, self.written)?;
+        let start = *self.start.get_or_insert(match self.written {
+            TimeColumn::Clock => at,
+            _ => 0.0,
+        });
+        let mut coldest: Option<Point> = None;
+        for &probe in &self.probes {
+            let text = cell(probe)?;
+            let value: f64 = number(text)?;
+            let reading = Reading::new(value, self.scale).map_err(|error| error.to_string())?;
+            let at = at - start;
+            if at < 0.0 {
+                return Err(backwards(text));
+            }
+            let point = Point::new(seconds(at), reading).map_err(|error| error.to_string())?;
+            coldest = Some(coldest.map_or(point, |coldest| coldest.colder(point)));
+        }
+        let point = coldest.ok_or_else(|| "no probe is named".to_owned())?;
+        match self.track.next(point) {
+            Ok(_) => Ok(point),
+            Err(error @ TraceError::NotForward { .. }) => Err(error.to_string()),
+            Err(error) => Err(error.to_string()),
+        }
+    }
+}
+
+fn backwards(text: &str) -> String {
+    format!("`{text}` is before the record began: a clock without its date ends at midnight")
+}
+
+fn number(text: &str) -> Result<f64, String> {
+    let value: f64 = text.parse().map_err(|_| format!("`{text}` is not a number"))?;
+    if value.is_finite() { Ok(value) } else { Err(format!("`{text}` is not a finite number")) }
+}
+
+fn in_seconds(text: &str, written: TimeColumn) -> Result<f64, String> {
+    match written {
+        TimeColumn::Seconds => number(text),
+        TimeColumn::Minutes => Ok(number(text)? * 60.0),
+        TimeColumn::Hours => Ok(number(text)? * 3600.0),
+        TimeColumn::Clock => clock(text),
+    }
+}
+
+/// `2026-01-31 14:05:30`, with a `T` or a space, with or without date and seconds.
+fn clock(text: &str) -> Result<f64, String> {
+    let wrong = || format!("`{text}` is no time: write 2026-01-31 14:05:30, or 14:05");
+    let (date, time) = match text.split_once(['T', ' ']) {
+        Some((date, time)) => (Some(date), time),
+        None => (None, text),
+    };
+    let mut parts = time.splitn(3, ':').map(|part| part.parse::<f64>().ok());
+    let (Some(Some(hours)), Some(Some(minutes))) = (parts.next(), parts.next()) else {
+        return Err(wrong());
+    };
+    let seconds = match parts.next() {
+        None => 0.0,
+        Some(Some(seconds)) => seconds,
+        Some(None) => return Err(wrong()),
+    };
+    let whole = |value: f64, below: f64| value >= 0.0 && value < below;
+    if !whole(hours, 24.0) || !whole(minutes, 60.0) || !whole(seconds, 61.0) {
+        return Err(wrong());
+    }
+    let days = match date {
+        None => 0.0,
+        Some(date) => days_of(date).ok_or_else(wrong)?,
+    };
+    Ok(days * 86_400.0 + hours * 3600.0 + minutes * 60.0 + seconds)
+}
+
+/// Days since 1 March of the year 0, of the calendar in use.
+fn days_of(date: &str) -> Option<f64> {
+    let mut parts = date.splitn(3, '-').map(|part| part.parse::<u16>().ok());
+    let (year, month, day) = (parts.next()??, parts.next()??, parts.next()??);
+    let (small_month, small_day) = (u8::try_from(month).ok()?, u8::try_from(day).ok()?);
+    crate::cite::Date::new(year, small_month, small_day).ok()?;
+    let (year, month, day) = (i64::from(year), i64::from(month), i64::from(day));
+    let (year, month) = if month > 2 { (year, month - 3) } else { (year - 1, month + 9) };
+    let days = 365 * year + year.div_euclid(4) - year.div_euclid(100)
+        + year.div_euclid(400)
+        + (153 * month + 2).div_euclid(5)
+        + day;
+    // Days of ten thousand years are exact in a float.
+    i32::try_from(days).ok().map(f64::from)
+}

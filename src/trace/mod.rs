@@ -1,0 +1,196 @@
+//! A record of temperatures over time, read as it comes: any length, no memory.
+//!
+//! A [`Track`] takes points in order and gives the [`Segment`] between each two, after
+//! checking that time runs forward and every reading can be. Whatever reckons on a record
+//! takes segments: lethality, the come-up clock, how long a temperature was held.
+//!
+//! ```
+//! use greenweight::trace::{Point, Track};
+//! use greenweight::units::{Reading, Scale, minutes};
+//!
+//! let point = |at, f| -> Result<Point, Box<dyn std::error::Error>> {
+//!     Ok(Point::new(minutes(at), Reading::new(f, Scale::Fahrenheit)?)?)
+//! };
+//! let mut track = Track::new();
+//! assert!(track.next(point(0.0, 40.0)?)?.is_none());
+//! let segment = track.next(point(10.0, 60.0)?)?.ok_or("the second point ends a segment")?;
+//! assert_eq!(segment.seconds(), 600.0);
+//! assert!(track.next(point(9.0, 61.0)?).is_err(), "time does not run backwards");
+//! # Ok::<(), Box<dyn std::error::Error>>(())
+//! ```
+
+#[cfg(feature = "trace-csv")]
+mod csv;
+
+use uom::si::f64::{TemperatureInterval, Time};
+
+use crate::range::{OutOfRange, bounds};
+use crate::units::{Reading, Scale};
+
+#[cfg(feature = "trace-csv")]
+#[cfg_attr(docsrs, doc(cfg(feature = "trace-csv")))]
+pub use csv::{Columns, CsvFault, Points, TimeColumn, read_csv};
+
+bounds! {
+    AT: "time since the record began", "s", 0.0, 1e9;
+    INSIDE: "temperature of a probe", "°C", -100.0, 400.0;
+    OFF: "tolerance of a probe", "K", 0.0, 50.0;
+}
+
+/// An instant of a record.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Point {
+    seconds: f64,
+    celsius: f64,
+    scale: Scale,
+}
+
+/// The line between two instants of a record that follow each other.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Segment {
+    pub(crate) from: Point,
+    pub(crate) to: Point,
+}
+
+/// What is wrong with a record.
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum TraceError {
+    /// A time or a temperature that cannot be.
+    #[error(transparent)]
+    OutOfRange(#[from] OutOfRange),
+    /// A time that is not after the one before.
+    #[error("the reading at {at} s does not come after the one at {before} s")]
+    NotForward {
+        /// The time before, in seconds.
+        before: f64,
+        /// This time, in seconds.
+        at: f64,
+    },
+}
+
+impl Point {
+    /// A reading at a time since the record began.
+    ///
+    /// # Errors
+    /// [`TraceError::OutOfRange`] for a time below zero or beyond thirty years, and for a
+    /// temperature outside −100 to 400 °C.
+    pub fn new(at: Time, reading: Reading) -> Result<Self, TraceError> {
+        let celsius = reading.on(Scale::Celsius).value();
+        let (seconds, celsius) = (AT.check(at.value)?, INSIDE.check(celsius)?);
+        Ok(Self { seconds, celsius, scale: reading.scale() })
+    }
+
+    /// The colder of two probes at one instant.
+    #[must_use]
+    pub fn colder(self, other: Self) -> Self {
+        if other.celsius < self.celsius { other } else { self }
+    }
+
+    /// The same with the probe off by its tolerance, to the cold side.
+    ///
+    /// # Errors
+    /// [`TraceError::OutOfRange`] for a tolerance below 0 or above 50 K.
+    pub fn less(self, tolerance: TemperatureInterval) -> Result<Self, TraceError> {
+        Ok(Self { celsius: self.celsius - OFF.check(tolerance.value)?, ..self })
+    }
+
+    /// The same with the probe off by its tolerance, to the warm side.
+    ///
+    /// # Errors
+    /// As for [`Self::less`].
+    pub fn more(self, tolerance: TemperatureInterval) -> Result<Self, TraceError> {
+        Ok(Self { celsius: self.celsius + OFF.check(tolerance.value)?, ..self })
+    }
+
+    /// Seconds since the record began.
+    #[must_use]
+    pub const fn seconds(self) -> f64 {
+        self.seconds
+    }
+
+    /// The temperature, on the scale that was read.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] never, for a point that exists.
+    pub fn reading(self) -> Result<Reading, OutOfRange> {
+        Ok(Reading::new(self.celsius, Scale::Celsius)?.on(self.scale))
+    }
+
+    /// Degrees Celsius.
+    #[must_use]
+    pub const fn celsius(self) -> f64 {
+        self.celsius
+    }
+}
+
+impl Segment {
+    /// How long it lasts, in seconds.
+    #[must_use]
+    pub fn seconds(&self) -> f64 {
+        self.to.seconds - self.from.seconds
+    }
+
+    /// Its beginning.
+    #[must_use]
+    pub const fn from(&self) -> Point {
+        self.from
+    }
+
+    /// Its end.
+    #[must_use]
+    pub const fn to(&self) -> Point {
+        self.to
+    }
+
+    /// How much of it, in seconds, lies at or above a temperature, on the straight line
+    /// between its ends.
+    #[must_use]
+    pub fn seconds_at_or_above(&self, celsius: f64) -> f64 {
+        let (a, b) = (self.from.celsius, self.to.celsius);
+        let (low, high) = if a < b { (a, b) } else { (b, a) };
+        if low >= celsius {
+            self.seconds()
+        } else if high < celsius {
+            0.0
+        } else {
+            self.seconds() * (high - celsius) / (high - low)
+        }
+    }
+}
+
+/// The order of a record, point by point.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Track {
+    last: Option<Point>,
+}
+
+impl Track {
+    /// A record that has not begun.
+    #[must_use]
+    pub const fn new() -> Self {
+        Self { last: None }
+    }
+
+    /// Takes the next point, and gives the segment that ends in it; none for the first.
+    ///
+    /// # Errors
+    /// [`TraceError::NotForward`] for a time that is not after the one before.
+    pub fn next(&mut self, point: Point) -> Result<Option<Segment>, TraceError> {
+        let Some(from) = self.last else {
+            self.last = Some(point);
+            return Ok(None);
+        };
+        if point.seconds <= from.seconds {
+            return Err(TraceError::NotForward { before: from.seconds, at: point.seconds });
+        }
+        self.last = Some(point);
+        Ok(Some(Segment { from, to: point }))
+    }
+
+    /// The last point.
+    #[must_use]
+    pub const fn last(&self) -> Option<Point> {
+        self.last
+    }
+}

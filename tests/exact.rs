@@ -293,6 +293,8 @@ fn plan(food: Food, inside: f64) -> Plan {
     Plan {
         food,
         animals: Animals::NoPoultry,
+        bird: cook::Bird::Other,
+        fat: None,
         inside: Some(fahrenheit(inside)),
         thermometer: read_tolerance("2 °F").ok(),
         held: None,

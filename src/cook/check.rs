@@ -1,15 +1,16 @@
 use uom::si::f64::{TemperatureInterval, Time};
 
+use super::record::{Bird, Product};
 use super::table::{FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, US_CONSUMER};
 use super::{Dwell, Endpoint};
 use crate::authority::Authority;
-use crate::cite::{Cited, Date};
+use crate::cite::{Cited, Date, Row};
 use crate::finding::{
     Finding, Force, Held, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
 };
 use crate::food::Food;
 use crate::range::Range;
-use crate::units::{Reading, Scale, seconds};
+use crate::units::{PrintedTemperature, Reading, Scale, seconds};
 
 const ENDPOINT: Rule =
     Rule::new("cook/endpoint", "hot enough inside, for long enough", Force::Safety);
@@ -42,7 +43,7 @@ const NO_ROW: Missing = Missing::new(
     "change the date of the recipe, or hold it against another authority",
 );
 
-const POULTRY_NOTE: &str = "Times at lower temperatures stand in the guideline's poultry tables, which this version does not hold. Counts only with its humidity and come-up time.";
+const POULTRY_NOTE: &str = "An older single endpoint that the guideline still lists; it prefers its tables of times. Counts only with its humidity and come-up time.";
 const DWELL_NOTE: &str = "Counts only with the humidity and the come-up time of the same guideline, which this check does not judge.";
 
 /// Whether a food holds poultry.
@@ -65,6 +66,10 @@ pub struct Plan {
     pub animals: Animals,
     /// The inside temperature that the thermometer shows at the end.
     pub inside: Option<Reading>,
+    /// Which bird, where there is poultry in it.
+    pub bird: Bird,
+    /// The most fat it may hold, percent, where it is known.
+    pub fat: Option<f64>,
     /// How far the thermometer may be off.
     pub thermometer: Option<TemperatureInterval>,
     /// How long the coldest part is held there.
@@ -153,11 +158,24 @@ pub fn check(
         || matches!(plan.food, Food::Poultry | Food::GroundPoultry);
     let told = poultry || plan.animals == Animals::NoPoultry || !plan.food.is_raw_meat();
     let row = row_for(authority, plan.food, plan.animals, day);
-    let by_time = authority == Authority::UsFsis && !poultry;
+    let product = match poultry {
+        true => Product::Poultry { bird: plan.bird, fat: plan.fat },
+        false => Product::Meat,
+    };
+    // The single endpoint of poultry, where it is surely reached, is enough.
+    let single = |inside: &Range<Reading>| {
+        row.is_some_and(|row| {
+            let limit = Limit::AtLeast(row.value.temperature.on(inside.low().scale()));
+            limit.judge(inside) == Verdict::Meets
+        })
+    };
+    let fsis = authority == Authority::UsFsis;
+    let at_once = poultry && plan.inside_within().is_some_and(|inside| single(&inside));
+    let by_time = fsis && !at_once;
     match (plan.inside_within(), row) {
         // An animal that is not named may be a bird.
         _ if !told => report(unproven(ANIMAL)),
-        (Some(inside), _) if by_time => report(dwell(plan, &inside, day)),
+        (Some(inside), _) if by_time => report(dwell(plan, &inside, &product, day)),
         (None, _) if by_time => report(unproven(INSIDE)),
         (Some(inside), Some(row)) => endpoint(plan, &inside, row, report),
         (None, Some(row)) => {
@@ -242,23 +260,29 @@ pub fn dwell_row(inside: Reading) -> Option<&'static Cited<Dwell>> {
     FSIS_MEAT_DWELL.iter().rev().find(reached)
 }
 
-fn dwell(plan: &Plan, inside: &Range<Reading>, day: Option<Date>) -> Finding {
+/// A row of a table of times, as a product of some bird or fat has it.
+type Asked = (PrintedTemperature, Time, &'static Row);
+
+/// Holds a cook against the table of times of its product.
+fn dwell(plan: &Plan, inside: &Range<Reading>, product: &Product, day: Option<Date>) -> Finding {
     let unproven = |missing| {
         Finding::new(&ENDPOINT, Verdict::Unproven).found(inside).missing(missing).at(plan.place)
     };
-    if !FSIS_MEAT_DWELL.iter().any(|row| row.row.in_force.on(day)) {
-        return unproven(NO_ROW);
-    }
+    let rows = || product.rows().filter(|(_, _, row)| row.in_force.on(day));
+    let Some(coldest) = rows().next() else { return unproven(NO_ROW) };
     let scale = inside.low().scale();
     let zero = seconds(0.0);
     let held = plan.held.unwrap_or(Range::ordered(zero, zero));
-    let needs = |row: &Cited<Dwell>| Limit::AtLeast(row.value.for_6_5_log);
-    let (surest, best) = (dwell_row(inside.low()), dwell_row(inside.high()));
+    let reached = |reading: Reading| {
+        let at = |(temperature, _, _): &Asked| Limit::AtLeast(temperature.on(reading.scale()));
+        rows().filter(|row| at(row).met_by(reading) == Some(true)).last()
+    };
+    let needs = |(_, asks, _): Asked| Limit::AtLeast(asks);
+    let (surest, best) = (reached(inside.low()), reached(inside.high()));
     let meets = surest.is_some_and(|row| needs(row).met_by(held.low()) == Some(true));
     let possible = best.is_some_and(|row| needs(row).met_by(held.high()) == Some(true));
-    let Some(row) = surest.or(best).or(FSIS_MEAT_DWELL.first()) else {
-        return unproven(INSIDE);
-    };
+    let row = surest.or(best).unwrap_or(coldest);
+    let (temperature, asks, cited) = row;
     let (verdict, missing) = match (meets, best) {
         (true, _) => (Verdict::Meets, None),
         (false, None) => (Verdict::Breaks, None),
@@ -266,12 +290,12 @@ fn dwell(plan: &Plan, inside: &Range<Reading>, day: Option<Date>) -> Finding {
         (false, Some(_)) if possible => (Verdict::Unproven, None),
         (false, Some(_)) => (Verdict::Breaks, None),
     };
-    let finding = Finding::new(&ENDPOINT, verdict).row(&row.row).at(plan.place).note(DWELL_NOTE);
+    let finding = Finding::new(&ENDPOINT, verdict).row(cited).at(plan.place).note(DWELL_NOTE);
     let finding = Finding { missing, ..finding };
     // Where no row is reached, or one that asks for no time, the temperature is what is
     // judged; everywhere else the time at it.
-    let at = row.value.temperature.on(scale);
-    let timed = best.is_some() && row.value.for_6_5_log > zero && plan.held.is_some();
+    let at = temperature.on(scale);
+    let timed = best.is_some() && asks > zero && plan.held.is_some();
     let finding = if timed {
         let shown = plan.inside.unwrap_or(inside.low());
         finding
@@ -288,11 +312,12 @@ fn dwell(plan: &Plan, inside: &Range<Reading>, day: Option<Date>) -> Finding {
         };
         Finding { limit: Some(limit), ..shown(plan, finding, inside) }
     };
-    let at_once = FSIS_MEAT_DWELL.iter().find(|row| row.value.for_6_5_log <= zero);
+    let at_once = rows().find(|&(_, asks, _)| asks <= zero);
     let mend = match surest {
-        Some(row) => Some(Mend::HoldFor(row.value.for_6_5_log)),
-        None => at_once
-            .map(|row| Mend::CookTo(above(row.value.temperature.on(scale), plan.thermometer))),
+        Some((_, asks, _)) => Some(Mend::HoldFor(asks)),
+        None => at_once.map(|(temperature, _, _)| {
+            Mend::CookTo(above(temperature.on(scale), plan.thermometer))
+        }),
     };
     match mend {
         Some(mend) if verdict != Verdict::Meets => finding.mend(mend),

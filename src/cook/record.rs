@@ -1,3 +1,5 @@
+use core::cmp::Ordering;
+
 use uom::si::f64::{TemperatureInterval, Time};
 
 use super::table::{
@@ -6,7 +8,7 @@ use super::table::{
 };
 use crate::cite::Row;
 use crate::finding::Limit;
-use crate::range::{OutOfRange, bounds};
+use crate::range::{OutOfRange, against, bounds};
 use crate::trace::{Point, Segment, TraceError, Track};
 use crate::units::{PrintedTemperature, Reading, seconds};
 
@@ -67,7 +69,8 @@ fn column(fat: Option<f64>) -> Result<usize, OutOfRange> {
     let Some(fat) = fat else { return Ok(11) };
     let fat = FAT.check(fat)?;
     let columns = [1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0];
-    Ok(columns.iter().filter(|&&at_most| fat > at_most).count())
+    let over = |at_most: &&f64| against(fat, **at_most).is_none_or(Ordering::is_gt);
+    Ok(columns.iter().filter(over).count())
 }
 
 /// The time that a poultry row asks for, and its row: of a bird that is not chicken or turkey
@@ -130,6 +133,16 @@ pub fn poultry_time(
 const ROWS: usize = 31;
 
 impl Product {
+    /// The rows of its table, from the coldest; none for a fat that cannot be.
+    pub(super) fn rows(
+        &self,
+    ) -> impl Iterator<Item = (PrintedTemperature, Time, &'static Row)> + '_ {
+        (0..ROWS).filter_map(|n| {
+            let (temperature, asks, row) = self.row(n).ok()??;
+            Some((temperature, seconds(asks), row))
+        })
+    }
+
     /// A row of its table, counted from the coldest.
     fn row(&self, n: usize) -> Result<Option<(PrintedTemperature, f64, &'static Row)>, OutOfRange> {
         Ok(match *self {

@@ -12,7 +12,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(130.0, 54.4), time: seconds(5160.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "130f",
+            key: "130F",
             printed: "130 °F: 86 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 130", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -23,7 +23,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(131.0, 55.0), time: seconds(4140.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "131f",
+            key: "131F",
             printed: "131 °F: 69 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 131", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -34,7 +34,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(132.0, 55.6), time: seconds(3300.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "132f",
+            key: "132F",
             printed: "132 °F: 55 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 132", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -45,7 +45,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(133.0, 56.1), time: seconds(2640.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "133f",
+            key: "133F",
             printed: "133 °F: 44 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 133", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -56,7 +56,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(134.0, 56.7), time: seconds(2100.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "134f",
+            key: "134F",
             printed: "134 °F: 35 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 134", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -67,7 +67,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(135.0, 57.2), time: seconds(1680.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "135f",
+            key: "135F",
             printed: "135 °F: 28 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 135", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -78,7 +78,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(136.0, 57.8), time: seconds(1320.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "136f",
+            key: "136F",
             printed: "136 °F: 22 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 136", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -89,18 +89,18 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(137.0, 58.4), time: seconds(1080.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "137f",
+            key: "137F",
             printed: "137 °F: 18 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 137", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
-            note: "",
+            note: "58.4 °C is printed beside it; 137 °F is 58.33 °C.",
         },
     },
     Cited {
         value: Dwell5 { temperature: PrintedTemperature::Both(138.0, 58.9), time: seconds(840.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "138f",
+            key: "138F",
             printed: "138 °F: 14 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 138", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -111,18 +111,18 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(139.0, 59.5), time: seconds(660.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "139f",
+            key: "139F",
             printed: "139 °F: 11 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 139", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
-            note: "",
+            note: "59.5 °C is printed beside it; 139 °F is 59.44 °C.",
         },
     },
     Cited {
         value: Dwell5 { temperature: PrintedTemperature::Both(140.0, 60.0), time: seconds(540.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "140f",
+            key: "140F",
             printed: "140 °F: 9 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 140", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -133,7 +133,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(141.0, 60.6), time: seconds(420.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "141f",
+            key: "141F",
             printed: "141 °F: 7 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 141", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -144,7 +144,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(142.0, 61.1), time: seconds(360.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "142f",
+            key: "142F",
             printed: "142 °F: 6 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 142", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -155,7 +155,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(143.0, 61.7), time: seconds(300.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "143f",
+            key: "143F",
             printed: "143 °F: 5 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 143", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -166,7 +166,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(144.0, 62.2), time: seconds(240.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "144f",
+            key: "144F",
             printed: "144 °F: 4 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 144", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -177,7 +177,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(145.0, 62.8), time: seconds(180.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "145f",
+            key: "145F",
             printed: "145 °F: 3 min.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 145", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -188,7 +188,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(146.0, 63.3), time: seconds(130.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "146f",
+            key: "146F",
             printed: "146 °F: 130 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 146", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -199,7 +199,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(147.0, 63.9), time: seconds(103.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "147f",
+            key: "147F",
             printed: "147 °F: 103 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 147", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -210,7 +210,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(148.0, 64.4), time: seconds(82.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "148f",
+            key: "148F",
             printed: "148 °F: 82 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 148", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -221,7 +221,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(149.0, 65.0), time: seconds(65.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "149f",
+            key: "149F",
             printed: "149 °F: 65 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 149", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -232,7 +232,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(150.0, 65.6), time: seconds(52.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "150f",
+            key: "150F",
             printed: "150 °F: 52 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 150", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -243,7 +243,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(151.0, 66.1), time: seconds(41.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "151f",
+            key: "151F",
             printed: "151 °F: 41 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 151", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -254,7 +254,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(152.0, 66.7), time: seconds(33.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "152f",
+            key: "152F",
             printed: "152 °F: 33 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 152", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -265,7 +265,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(153.0, 67.2), time: seconds(26.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "153f",
+            key: "153F",
             printed: "153 °F: 26 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 153", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -276,7 +276,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(154.0, 67.8), time: seconds(21.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "154f",
+            key: "154F",
             printed: "154 °F: 21 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 154", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -287,7 +287,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(155.0, 68.3), time: seconds(17.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "155f",
+            key: "155F",
             printed: "155 °F: 17 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 155", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -298,7 +298,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(156.0, 68.9), time: seconds(14.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "156f",
+            key: "156F",
             printed: "156 °F: 14 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 156", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -309,7 +309,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(157.0, 69.4), time: seconds(11.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "157f",
+            key: "157F",
             printed: "157 °F: 11 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 157", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -320,7 +320,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(158.0, 70.0), time: seconds(0.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "158f",
+            key: "158F",
             printed: "158 °F: 0 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 158", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -331,7 +331,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(159.0, 70.6), time: seconds(0.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "159f",
+            key: "159F",
             printed: "159 °F: 0 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 159", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -342,7 +342,7 @@ pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
         value: Dwell5 { temperature: PrintedTemperature::Both(160.0, 71.1), time: seconds(0.0) },
         row: Row {
             table: "cook/fsis-meat-5-log",
-            key: "160f",
+            key: "160F",
             printed: "160 °F: 0 sec.",
             citation: Citation { source: &sources::FSIS2021, place: "Table 6, p. 59, row 160", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -715,7 +715,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(136.0, 57.8), seconds_by_fat: [3798.0, 3870.0, 3942.0, 4020.0, 4104.0, 4194.0, 4284.0, 4380.0, 4488.0, 4602.0, 4734.0, 4884.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-136f",
+            key: "chicken-136F",
             printed: "chicken, 136 °F: 63.3 min, 64.5 min, 65.7 min, 67 min, 68.4 min, 69.9 min, 71.4 min, 73 min, 74.8 min, 76.7 min, 78.9 min, 81.4 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 136", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -726,7 +726,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(137.0, 58.3), seconds_by_fat: [3006.0, 3060.0, 3126.0, 3192.0, 3258.0, 3330.0, 3408.0, 3492.0, 3582.0, 3684.0, 3798.0, 3930.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-137f",
+            key: "chicken-137F",
             printed: "chicken, 137 °F: 50.1 min, 51 min, 52.1 min, 53.2 min, 54.3 min, 55.5 min, 56.8 min, 58.2 min, 59.7 min, 61.4 min, 63.3 min, 65.5 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 137", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -737,7 +737,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(138.0, 58.9), seconds_by_fat: [2382.0, 2430.0, 2478.0, 2532.0, 2592.0, 2652.0, 2718.0, 2784.0, 2862.0, 2952.0, 3054.0, 3174.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-138f",
+            key: "chicken-138F",
             printed: "chicken, 138 °F: 39.7 min, 40.5 min, 41.3 min, 42.2 min, 43.2 min, 44.2 min, 45.3 min, 46.4 min, 47.7 min, 49.2 min, 50.9 min, 52.9 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 138", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -748,7 +748,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(139.0, 59.4), seconds_by_fat: [1896.0, 1932.0, 1974.0, 2016.0, 2064.0, 2112.0, 2172.0, 2232.0, 2298.0, 2376.0, 2466.0, 2580.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-139f",
+            key: "chicken-139F",
             printed: "chicken, 139 °F: 31.6 min, 32.2 min, 32.9 min, 33.6 min, 34.4 min, 35.2 min, 36.2 min, 37.2 min, 38.3 min, 39.6 min, 41.1 min, 43 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 139", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -759,7 +759,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(140.0, 60.0), seconds_by_fat: [1512.0, 1542.0, 1572.0, 1608.0, 1650.0, 1692.0, 1740.0, 1788.0, 1848.0, 1920.0, 2004.0, 2100.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-140f",
+            key: "chicken-140F",
             printed: "chicken, 140 °F: 25.2 min, 25.7 min, 26.2 min, 26.8 min, 27.5 min, 28.2 min, 29 min, 29.8 min, 30.8 min, 32 min, 33.4 min, 35 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 140", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -770,7 +770,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(141.0, 60.6), seconds_by_fat: [1206.0, 1230.0, 1260.0, 1290.0, 1320.0, 1356.0, 1392.0, 1440.0, 1494.0, 1554.0, 1626.0, 1722.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-141f",
+            key: "chicken-141F",
             printed: "chicken, 141 °F: 20.1 min, 20.5 min, 21 min, 21.5 min, 22 min, 22.6 min, 23.2 min, 24 min, 24.9 min, 25.9 min, 27.1 min, 28.7 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 141", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -781,7 +781,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(142.0, 61.1), seconds_by_fat: [966.0, 984.0, 1008.0, 1032.0, 1056.0, 1086.0, 1122.0, 1164.0, 1206.0, 1260.0, 1326.0, 1410.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-142f",
+            key: "chicken-142F",
             printed: "chicken, 142 °F: 16.1 min, 16.4 min, 16.8 min, 17.2 min, 17.6 min, 18.1 min, 18.7 min, 19.4 min, 20.1 min, 21 min, 22.1 min, 23.5 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 142", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -792,7 +792,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(143.0, 61.7), seconds_by_fat: [780.0, 792.0, 810.0, 828.0, 852.0, 876.0, 906.0, 936.0, 978.0, 1026.0, 1086.0, 1158.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-143f",
+            key: "chicken-143F",
             printed: "chicken, 143 °F: 13 min, 13.2 min, 13.5 min, 13.8 min, 14.2 min, 14.6 min, 15.1 min, 15.6 min, 16.3 min, 17.1 min, 18.1 min, 19.3 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 143", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -803,7 +803,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(144.0, 62.2), seconds_by_fat: [624.0, 636.0, 648.0, 666.0, 684.0, 708.0, 732.0, 756.0, 792.0, 834.0, 888.0, 954.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-144f",
+            key: "chicken-144F",
             printed: "chicken, 144 °F: 10.4 min, 10.6 min, 10.8 min, 11.1 min, 11.4 min, 11.8 min, 12.2 min, 12.6 min, 13.2 min, 13.9 min, 14.8 min, 15.9 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 144", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -814,7 +814,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(145.0, 62.8), seconds_by_fat: [504.0, 516.0, 522.0, 534.0, 552.0, 570.0, 588.0, 612.0, 642.0, 678.0, 726.0, 780.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-145f",
+            key: "chicken-145F",
             printed: "chicken, 145 °F: 8.4 min, 8.6 min, 8.7 min, 8.9 min, 9.2 min, 9.5 min, 9.8 min, 10.2 min, 10.7 min, 11.3 min, 12.1 min, 13 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 145", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -825,7 +825,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(146.0, 63.3), seconds_by_fat: [408.0, 414.0, 420.0, 432.0, 444.0, 456.0, 474.0, 492.0, 516.0, 546.0, 588.0, 636.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-146f",
+            key: "chicken-146F",
             printed: "chicken, 146 °F: 6.8 min, 6.9 min, 7 min, 7.2 min, 7.4 min, 7.6 min, 7.9 min, 8.2 min, 8.6 min, 9.1 min, 9.8 min, 10.6 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 146", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -836,7 +836,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(147.0, 63.9), seconds_by_fat: [330.0, 330.0, 336.0, 342.0, 354.0, 366.0, 378.0, 396.0, 414.0, 444.0, 474.0, 516.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-147f",
+            key: "chicken-147F",
             printed: "chicken, 147 °F: 5.5 min, 5.5 min, 5.6 min, 5.7 min, 5.9 min, 6.1 min, 6.3 min, 6.6 min, 6.9 min, 7.4 min, 7.9 min, 8.6 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 147", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -847,7 +847,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(148.0, 64.4), seconds_by_fat: [264.0, 264.0, 270.0, 270.0, 282.0, 288.0, 300.0, 312.0, 330.0, 348.0, 378.0, 408.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-148f",
+            key: "chicken-148F",
             printed: "chicken, 148 °F: 4.4 min, 4.4 min, 4.5 min, 4.5 min, 4.7 min, 4.8 min, 5 min, 5.2 min, 5.5 min, 5.8 min, 6.3 min, 6.8 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 148", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -858,7 +858,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(149.0, 65.0), seconds_by_fat: [210.0, 210.0, 210.0, 216.0, 216.0, 228.0, 234.0, 246.0, 258.0, 276.0, 294.0, 324.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-149f",
+            key: "chicken-149F",
             printed: "chicken, 149 °F: 3.5 min, 3.5 min, 3.5 min, 3.6 min, 3.6 min, 3.8 min, 3.9 min, 4.1 min, 4.3 min, 4.6 min, 4.9 min, 5.4 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 149", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -869,7 +869,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(150.0, 65.6), seconds_by_fat: [162.0, 162.0, 162.0, 162.0, 168.0, 174.0, 180.0, 186.0, 198.0, 210.0, 228.0, 252.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-150f",
+            key: "chicken-150F",
             printed: "chicken, 150 °F: 2.7 min, 2.7 min, 2.7 min, 2.7 min, 2.8 min, 2.9 min, 3 min, 3.1 min, 3.3 min, 3.5 min, 3.8 min, 4.2 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 150", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -880,7 +880,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(151.0, 66.1), seconds_by_fat: [126.0, 120.0, 120.0, 126.0, 126.0, 126.0, 132.0, 138.0, 150.0, 156.0, 174.0, 186.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-151f",
+            key: "chicken-151F",
             printed: "chicken, 151 °F: 2.1 min, 2 min, 2 min, 2.1 min, 2.1 min, 2.1 min, 2.2 min, 2.3 min, 2.5 min, 2.6 min, 2.9 min, 3.1 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 151", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -891,7 +891,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(152.0, 66.7), seconds_by_fat: [90.0, 90.0, 90.0, 96.0, 96.0, 96.0, 102.0, 102.0, 108.0, 114.0, 126.0, 138.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-152f",
+            key: "chicken-152F",
             printed: "chicken, 152 °F: 1.5 min, 1.5 min, 1.5 min, 1.6 min, 1.6 min, 1.6 min, 1.7 min, 1.7 min, 1.8 min, 1.9 min, 2.1 min, 2.3 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 152", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -902,7 +902,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(153.0, 67.2), seconds_by_fat: [72.0, 72.0, 72.0, 72.0, 78.0, 78.0, 78.0, 78.0, 84.0, 84.0, 84.0, 96.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-153f",
+            key: "chicken-153F",
             printed: "chicken, 153 °F: 1.2 min, 1.2 min, 1.2 min, 1.2 min, 1.3 min, 1.3 min, 1.3 min, 1.3 min, 1.4 min, 1.4 min, 1.4 min, 1.6 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 153", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -913,7 +913,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(154.0, 67.8), seconds_by_fat: [55.9, 56.9, 58.0, 59.1, 60.0, 60.0, 60.0, 66.0, 66.0, 66.0, 66.0, 66.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-154f",
+            key: "chicken-154F",
             printed: "chicken, 154 °F: 55.9 sec, 56.9 sec, 58 sec, 59.1 sec, 1 min, 1 min, 1 min, 1.1 min, 1.1 min, 1.1 min, 1.1 min, 1.1 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 154", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -924,7 +924,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(155.0, 68.3), seconds_by_fat: [44.2, 45.0, 45.9, 46.8, 47.7, 48.6, 49.5, 50.4, 51.4, 52.4, 53.4, 54.4] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-155f",
+            key: "chicken-155F",
             printed: "chicken, 155 °F: 44.2 sec, 45 sec, 45.9 sec, 46.8 sec, 47.7 sec, 48.6 sec, 49.5 sec, 50.4 sec, 51.4 sec, 52.4 sec, 53.4 sec, 54.4 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 155", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -935,7 +935,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(156.0, 68.9), seconds_by_fat: [35.0, 35.6, 36.3, 37.0, 37.7, 38.4, 39.2, 39.9, 40.7, 41.4, 42.2, 43.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-156f",
+            key: "chicken-156F",
             printed: "chicken, 156 °F: 35 sec, 35.6 sec, 36.3 sec, 37 sec, 37.7 sec, 38.4 sec, 39.2 sec, 39.9 sec, 40.7 sec, 41.4 sec, 42.2 sec, 43 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 156", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -946,7 +946,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(157.0, 69.4), seconds_by_fat: [27.7, 28.2, 28.7, 29.3, 29.8, 30.4, 31.0, 31.6, 32.2, 32.8, 33.4, 34.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-157f",
+            key: "chicken-157F",
             printed: "chicken, 157 °F: 27.7 sec, 28.2 sec, 28.7 sec, 29.3 sec, 29.8 sec, 30.4 sec, 31 sec, 31.6 sec, 32.2 sec, 32.8 sec, 33.4 sec, 34 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 157", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -957,7 +957,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(158.0, 70.0), seconds_by_fat: [21.9, 22.3, 22.7, 23.2, 23.6, 24.0, 24.5, 25.0, 25.4, 25.9, 26.4, 26.9] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-158f",
+            key: "chicken-158F",
             printed: "chicken, 158 °F: 21.9 sec, 22.3 sec, 22.7 sec, 23.2 sec, 23.6 sec, 24 sec, 24.5 sec, 25 sec, 25.4 sec, 25.9 sec, 26.4 sec, 26.9 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 158", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -968,7 +968,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(159.0, 70.6), seconds_by_fat: [17.3, 17.6, 18.0, 18.3, 18.7, 19.0, 19.4, 19.8, 20.1, 20.5, 20.9, 21.3] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-159f",
+            key: "chicken-159F",
             printed: "chicken, 159 °F: 17.3 sec, 17.6 sec, 18 sec, 18.3 sec, 18.7 sec, 19 sec, 19.4 sec, 19.8 sec, 20.1 sec, 20.5 sec, 20.9 sec, 21.3 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 159", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -979,7 +979,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(160.0, 71.1), seconds_by_fat: [13.7, 14.0, 14.2, 14.5, 14.8, 15.0, 15.3, 15.6, 15.9, 16.2, 16.5, 16.9] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-160f",
+            key: "chicken-160F",
             printed: "chicken, 160 °F: 13.7 sec, 14 sec, 14.2 sec, 14.5 sec, 14.8 sec, 15 sec, 15.3 sec, 15.6 sec, 15.9 sec, 16.2 sec, 16.5 sec, 16.9 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 160", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -990,7 +990,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(161.0, 71.7), seconds_by_fat: [10.8, 11.0, 11.2, 11.5, 11.7, 11.9, 12.1, 12.4, 12.6, 12.8, 13.1, 13.3] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-161f",
+            key: "chicken-161F",
             printed: "chicken, 161 °F: 10.8 sec, 11 sec, 11.2 sec, 11.5 sec, 11.7 sec, 11.9 sec, 12.1 sec, 12.4 sec, 12.6 sec, 12.8 sec, 13.1 sec, 13.3 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 161", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1001,7 +1001,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(162.0, 72.2), seconds_by_fat: [0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 9.6, 9.8, 10.0, 10.2, 10.3, 10.5] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-162f",
+            key: "chicken-162F",
             printed: "chicken, 162 °F: 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 9.6 sec, 9.8 sec, 10 sec, 10.2 sec, 10.3 sec, 10.5 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 162", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1012,7 +1012,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(163.0, 72.8), seconds_by_fat: [0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-163f",
+            key: "chicken-163F",
             printed: "chicken, 163 °F: 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec. for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 163", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1023,7 +1023,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(164.0, 73.3), seconds_by_fat: [0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-164f",
+            key: "chicken-164F",
             printed: "chicken, 164 °F: 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec. for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 164", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1034,7 +1034,7 @@ pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(165.0, 73.9), seconds_by_fat: [0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "chicken-165f",
+            key: "chicken-165F",
             printed: "chicken, 165 °F: 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec. for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 3, p. 37, row 165", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1049,7 +1049,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(136.0, 57.8), seconds_by_fat: [3840.0, 3858.0, 3876.0, 3894.0, 3918.0, 3948.0, 3978.0, 4014.0, 4056.0, 4104.0, 4170.0, 4248.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-136f",
+            key: "turkey-136F",
             printed: "turkey, 136 °F: 64 min, 64.3 min, 64.6 min, 64.9 min, 65.3 min, 65.8 min, 66.3 min, 66.9 min, 67.6 min, 68.4 min, 69.5 min, 70.8 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 136", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1060,7 +1060,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(137.0, 58.3), seconds_by_fat: [3114.0, 3132.0, 3144.0, 3168.0, 3192.0, 3216.0, 3246.0, 3282.0, 3318.0, 3372.0, 3432.0, 3510.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-137f",
+            key: "turkey-137F",
             printed: "turkey, 137 °F: 51.9 min, 52.2 min, 52.4 min, 52.8 min, 53.2 min, 53.6 min, 54.1 min, 54.7 min, 55.3 min, 56.2 min, 57.2 min, 58.5 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 137", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1071,7 +1071,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(138.0, 58.9), seconds_by_fat: [2532.0, 2550.0, 2562.0, 2580.0, 2604.0, 2628.0, 2652.0, 2688.0, 2724.0, 2772.0, 2832.0, 2910.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-138f",
+            key: "turkey-138F",
             printed: "turkey, 138 °F: 42.2 min, 42.5 min, 42.7 min, 43 min, 43.4 min, 43.8 min, 44.2 min, 44.8 min, 45.4 min, 46.2 min, 47.2 min, 48.5 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 138", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1082,7 +1082,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(139.0, 59.4), seconds_by_fat: [2064.0, 2076.0, 2094.0, 2106.0, 2124.0, 2148.0, 2172.0, 2202.0, 2238.0, 2286.0, 2346.0, 2424.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-139f",
+            key: "turkey-139F",
             printed: "turkey, 139 °F: 34.4 min, 34.6 min, 34.9 min, 35.1 min, 35.4 min, 35.8 min, 36.2 min, 36.7 min, 37.3 min, 38.1 min, 39.1 min, 40.4 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 139", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1093,7 +1093,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(140.0, 60.0), seconds_by_fat: [1686.0, 1698.0, 1710.0, 1722.0, 1740.0, 1758.0, 1782.0, 1812.0, 1848.0, 1890.0, 1950.0, 2022.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-140f",
+            key: "turkey-140F",
             printed: "turkey, 140 °F: 28.1 min, 28.3 min, 28.5 min, 28.7 min, 29 min, 29.3 min, 29.7 min, 30.2 min, 30.8 min, 31.5 min, 32.5 min, 33.7 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 140", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1104,7 +1104,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(141.0, 60.6), seconds_by_fat: [1380.0, 1392.0, 1398.0, 1410.0, 1428.0, 1446.0, 1464.0, 1494.0, 1530.0, 1572.0, 1626.0, 1692.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-141f",
+            key: "turkey-141F",
             printed: "turkey, 141 °F: 23 min, 23.2 min, 23.3 min, 23.5 min, 23.8 min, 24.1 min, 24.4 min, 24.9 min, 25.5 min, 26.2 min, 27.1 min, 28.2 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 141", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1115,7 +1115,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(142.0, 61.1), seconds_by_fat: [1134.0, 1140.0, 1146.0, 1158.0, 1170.0, 1188.0, 1206.0, 1230.0, 1266.0, 1302.0, 1356.0, 1422.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-142f",
+            key: "turkey-142F",
             printed: "turkey, 142 °F: 18.9 min, 19 min, 19.1 min, 19.3 min, 19.5 min, 19.8 min, 20.1 min, 20.5 min, 21.1 min, 21.7 min, 22.6 min, 23.7 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 142", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1126,7 +1126,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(143.0, 61.7), seconds_by_fat: [930.0, 936.0, 942.0, 954.0, 966.0, 978.0, 996.0, 1020.0, 1044.0, 1080.0, 1128.0, 1188.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-143f",
+            key: "turkey-143F",
             printed: "turkey, 143 °F: 15.5 min, 15.6 min, 15.7 min, 15.9 min, 16.1 min, 16.3 min, 16.6 min, 17 min, 17.4 min, 18 min, 18.8 min, 19.8 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 143", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1137,7 +1137,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(144.0, 62.2), seconds_by_fat: [768.0, 768.0, 774.0, 780.0, 792.0, 804.0, 822.0, 840.0, 864.0, 900.0, 942.0, 996.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-144f",
+            key: "turkey-144F",
             printed: "turkey, 144 °F: 12.8 min, 12.8 min, 12.9 min, 13 min, 13.2 min, 13.4 min, 13.7 min, 14 min, 14.4 min, 15 min, 15.7 min, 16.6 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 144", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1148,7 +1148,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(145.0, 62.8), seconds_by_fat: [630.0, 636.0, 636.0, 642.0, 648.0, 660.0, 678.0, 690.0, 714.0, 744.0, 780.0, 828.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-145f",
+            key: "turkey-145F",
             printed: "turkey, 145 °F: 10.5 min, 10.6 min, 10.6 min, 10.7 min, 10.8 min, 11 min, 11.3 min, 11.5 min, 11.9 min, 12.4 min, 13 min, 13.8 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 145", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1159,7 +1159,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(146.0, 63.3), seconds_by_fat: [522.0, 522.0, 522.0, 528.0, 534.0, 540.0, 552.0, 570.0, 588.0, 612.0, 648.0, 690.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-146f",
+            key: "turkey-146F",
             printed: "turkey, 146 °F: 8.7 min, 8.7 min, 8.7 min, 8.8 min, 8.9 min, 9 min, 9.2 min, 9.5 min, 9.8 min, 10.2 min, 10.8 min, 11.5 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 146", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1170,7 +1170,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(147.0, 63.9), seconds_by_fat: [426.0, 426.0, 426.0, 432.0, 438.0, 444.0, 450.0, 462.0, 480.0, 504.0, 528.0, 564.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-147f",
+            key: "turkey-147F",
             printed: "turkey, 147 °F: 7.1 min, 7.1 min, 7.1 min, 7.2 min, 7.3 min, 7.4 min, 7.5 min, 7.7 min, 8 min, 8.4 min, 8.8 min, 9.4 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 147", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1181,7 +1181,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(148.0, 64.4), seconds_by_fat: [348.0, 348.0, 348.0, 348.0, 354.0, 360.0, 366.0, 378.0, 390.0, 408.0, 432.0, 462.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-148f",
+            key: "turkey-148F",
             printed: "turkey, 148 °F: 5.8 min, 5.8 min, 5.8 min, 5.8 min, 5.9 min, 6 min, 6.1 min, 6.3 min, 6.5 min, 6.8 min, 7.2 min, 7.7 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 148", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1192,7 +1192,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(149.0, 65.0), seconds_by_fat: [282.0, 282.0, 282.0, 282.0, 282.0, 288.0, 294.0, 300.0, 312.0, 324.0, 348.0, 372.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-149f",
+            key: "turkey-149F",
             printed: "turkey, 149 °F: 4.7 min, 4.7 min, 4.7 min, 4.7 min, 4.7 min, 4.8 min, 4.9 min, 5 min, 5.2 min, 5.4 min, 5.8 min, 6.2 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 149", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1203,7 +1203,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(150.0, 65.6), seconds_by_fat: [228.0, 222.0, 222.0, 222.0, 222.0, 228.0, 234.0, 240.0, 246.0, 258.0, 270.0, 294.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-150f",
+            key: "turkey-150F",
             printed: "turkey, 150 °F: 3.8 min, 3.7 min, 3.7 min, 3.7 min, 3.7 min, 3.8 min, 3.9 min, 4 min, 4.1 min, 4.3 min, 4.5 min, 4.9 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 150", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1214,7 +1214,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(151.0, 66.1), seconds_by_fat: [180.0, 174.0, 174.0, 174.0, 174.0, 174.0, 180.0, 186.0, 192.0, 198.0, 210.0, 228.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-151f",
+            key: "turkey-151F",
             printed: "turkey, 151 °F: 3 min, 2.9 min, 2.9 min, 2.9 min, 2.9 min, 2.9 min, 3 min, 3.1 min, 3.2 min, 3.3 min, 3.5 min, 3.8 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 151", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1225,7 +1225,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(152.0, 66.7), seconds_by_fat: [138.0, 138.0, 138.0, 138.0, 138.0, 138.0, 138.0, 138.0, 144.0, 150.0, 162.0, 168.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-152f",
+            key: "turkey-152F",
             printed: "turkey, 152 °F: 2.3 min, 2.3 min, 2.3 min, 2.3 min, 2.3 min, 2.3 min, 2.3 min, 2.3 min, 2.4 min, 2.5 min, 2.7 min, 2.8 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 152", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1236,7 +1236,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(153.0, 67.2), seconds_by_fat: [108.0, 108.0, 114.0, 114.0, 114.0, 114.0, 114.0, 114.0, 114.0, 114.0, 114.0, 126.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-153f",
+            key: "turkey-153F",
             printed: "turkey, 153 °F: 1.8 min, 1.8 min, 1.9 min, 1.9 min, 1.9 min, 1.9 min, 1.9 min, 1.9 min, 1.9 min, 1.9 min, 1.9 min, 2.1 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 153", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1247,7 +1247,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(154.0, 67.8), seconds_by_fat: [90.0, 90.0, 90.0, 90.0, 90.0, 90.0, 90.0, 90.0, 90.0, 96.0, 96.0, 96.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-154f",
+            key: "turkey-154F",
             printed: "turkey, 154 °F: 1.5 min, 1.5 min, 1.5 min, 1.5 min, 1.5 min, 1.5 min, 1.5 min, 1.5 min, 1.5 min, 1.6 min, 1.6 min, 1.6 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 154", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1258,7 +1258,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(155.0, 68.3), seconds_by_fat: [72.0, 72.0, 72.0, 72.0, 72.0, 72.0, 72.0, 78.0, 78.0, 78.0, 78.0, 78.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-155f",
+            key: "turkey-155F",
             printed: "turkey, 155 °F: 1.2 min, 1.2 min, 1.2 min, 1.2 min, 1.2 min, 1.2 min, 1.2 min, 1.3 min, 1.3 min, 1.3 min, 1.3 min, 1.3 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 155", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1269,7 +1269,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(156.0, 68.9), seconds_by_fat: [59.0, 59.3, 59.5, 59.8, 60.0, 60.0, 60.0, 60.0, 60.0, 60.0, 60.0, 60.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-156f",
+            key: "turkey-156F",
             printed: "turkey, 156 °F: 59 sec, 59.3 sec, 59.5 sec, 59.8 sec, 1 min, 1 min, 1 min, 1 min, 1 min, 1 min, 1 min, 1 min for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 156", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1280,7 +1280,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(157.0, 69.4), seconds_by_fat: [47.9, 48.1, 48.3, 48.5, 48.8, 49.0, 49.2, 49.5, 49.7, 49.9, 50.2, 50.4] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-157f",
+            key: "turkey-157F",
             printed: "turkey, 157 °F: 47.9 sec, 48.1 sec, 48.3 sec, 48.5 sec, 48.8 sec, 49 sec, 49.2 sec, 49.5 sec, 49.7 sec, 49.9 sec, 50.2 sec, 50.4 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 157", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1291,7 +1291,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(158.0, 70.0), seconds_by_fat: [38.8, 39.0, 39.2, 39.4, 39.6, 39.8, 40.0, 40.1, 40.3, 40.5, 40.7, 40.9] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-158f",
+            key: "turkey-158F",
             printed: "turkey, 158 °F: 38.8 sec, 39 sec, 39.2 sec, 39.4 sec, 39.6 sec, 39.8 sec, 40 sec, 40.1 sec, 40.3 sec, 40.5 sec, 40.7 sec, 40.9 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 158", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1302,7 +1302,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(159.0, 70.6), seconds_by_fat: [31.5, 31.7, 31.8, 32.0, 32.1, 32.3, 32.4, 32.6, 32.7, 32.9, 33.0, 33.2] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-159f",
+            key: "turkey-159F",
             printed: "turkey, 159 °F: 31.5 sec, 31.7 sec, 31.8 sec, 32 sec, 32.1 sec, 32.3 sec, 32.4 sec, 32.6 sec, 32.7 sec, 32.9 sec, 33 sec, 33.2 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 159", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1313,7 +1313,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(160.0, 71.1), seconds_by_fat: [25.6, 25.7, 25.8, 26.0, 26.1, 26.2, 26.3, 26.4, 26.6, 26.7, 26.8, 26.9] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-160f",
+            key: "turkey-160F",
             printed: "turkey, 160 °F: 25.6 sec, 25.7 sec, 25.8 sec, 26 sec, 26.1 sec, 26.2 sec, 26.3 sec, 26.4 sec, 26.6 sec, 26.7 sec, 26.8 sec, 26.9 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 160", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1324,7 +1324,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(161.0, 71.7), seconds_by_fat: [20.8, 20.9, 21.0, 21.1, 21.2, 21.3, 21.4, 21.5, 21.6, 21.7, 21.8, 21.9] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-161f",
+            key: "turkey-161F",
             printed: "turkey, 161 °F: 20.8 sec, 20.9 sec, 21 sec, 21.1 sec, 21.2 sec, 21.3 sec, 21.4 sec, 21.5 sec, 21.6 sec, 21.7 sec, 21.8 sec, 21.9 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 161", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1335,7 +1335,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(162.0, 72.2), seconds_by_fat: [16.9, 16.9, 17.0, 17.1, 17.2, 17.3, 17.3, 17.4, 17.5, 17.6, 17.7, 17.7] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-162f",
+            key: "turkey-162F",
             printed: "turkey, 162 °F: 16.9 sec, 16.9 sec, 17 sec, 17.1 sec, 17.2 sec, 17.3 sec, 17.3 sec, 17.4 sec, 17.5 sec, 17.6 sec, 17.7 sec, 17.7 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 162", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1346,7 +1346,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(163.0, 72.8), seconds_by_fat: [13.7, 13.7, 13.8, 13.9, 13.9, 14.0, 14.1, 14.1, 14.2, 14.3, 14.3, 14.4] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-163f",
+            key: "turkey-163F",
             printed: "turkey, 163 °F: 13.7 sec, 13.7 sec, 13.8 sec, 13.9 sec, 13.9 sec, 14 sec, 14.1 sec, 14.1 sec, 14.2 sec, 14.3 sec, 14.3 sec, 14.4 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 163", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1357,7 +1357,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(164.0, 73.3), seconds_by_fat: [11.1, 11.2, 11.2, 11.3, 11.3, 11.4, 11.4, 11.5, 11.5, 11.6, 11.6, 11.7] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-164f",
+            key: "turkey-164F",
             printed: "turkey, 164 °F: 11.1 sec, 11.2 sec, 11.2 sec, 11.3 sec, 11.3 sec, 11.4 sec, 11.4 sec, 11.5 sec, 11.5 sec, 11.6 sec, 11.6 sec, 11.7 sec for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 164", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),
@@ -1368,7 +1368,7 @@ pub static FSIS_POULTRY_DWELL_TURKEY: [Cited<PoultryDwell>; 30] = [
         value: PoultryDwell { temperature: PrintedTemperature::Both(165.0, 73.9), seconds_by_fat: [0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0] },
         row: Row {
             table: "cook/fsis-poultry-dwell",
-            key: "turkey-165f",
+            key: "turkey-165F",
             printed: "turkey, 165 °F: 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec., 0 sec. for 1 to 12 % fat",
             citation: Citation { source: &sources::FSIS2021, place: "Table 4, p. 38, row 165", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(None, None),

@@ -77,6 +77,8 @@ impl Recipe<'_> {
         let plan = Plan {
             food: component.food,
             animals: component.animals(),
+            bird: component.bird(),
+            fat: self.blend(component, |i| !i.in_pickle).map(|blend| blend.fat.high()),
             inside,
             thermometer: self.instruments.thermometer,
             held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),

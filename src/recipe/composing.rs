@@ -67,7 +67,7 @@ impl Recipe<'_> {
 
     /// The blend of some ingredients. Meat whose fat is not said leaves it unknown; salt,
     /// premixes and water hold none; anything else may hold any.
-    fn blend(
+    pub(super) fn blend(
         &self,
         component: &Component<'_>,
         of: impl Fn(&Ingredient<'_>) -> bool,

@@ -4,7 +4,7 @@ use uom::si::f64::{Mass, TemperatureInterval, Time};
 
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::cook::Animals;
+use crate::cook::{Animals, Bird};
 use crate::cure::{Additive, Analysis, Method, Premix, Pump};
 use crate::finding::{Place, Placed};
 use crate::food::Food;
@@ -446,6 +446,20 @@ impl CurePlan {
 }
 
 impl Component<'_> {
+    /// Which bird is in it: chicken or turkey alone, or another, several or none named.
+    #[must_use]
+    pub fn bird(&self) -> Bird {
+        let meats = self.ingredients.iter().filter(|i| i.kind == Kind::Meat);
+        let mut birds = meats.filter_map(|meat| meat.from).filter(|animal| animal.is_poultry());
+        let bird = |animal| match animal {
+            Animal::Chicken => Bird::Chicken,
+            Animal::Turkey => Bird::Turkey,
+            _ => Bird::Other,
+        };
+        let Some(first) = birds.next().map(bird) else { return Bird::Other };
+        if birds.all(|animal| bird(animal) == first) { first } else { Bird::Other }
+    }
+
     /// Whether there is poultry in it.
     #[must_use]
     pub fn animals(&self) -> Animals {

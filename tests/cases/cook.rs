@@ -1,5 +1,5 @@
 use greenweight::authority::Authority;
-use greenweight::cook::{Animals, Plan, check, dwell_row};
+use greenweight::cook::{Animals, Bird, Plan, check, dwell_row};
 use greenweight::finding::Place;
 use greenweight::food::Food;
 use greenweight::range::Range;
@@ -36,6 +36,8 @@ pub fn cook(case: &Case) -> Answer {
             "some-poultry" => Animals::SomePoultry,
             _ => Animals::Unknown,
         },
+        bird: Bird::Other,
+        fat: None,
         inside: case.reading("inside"),
         thermometer: thermometer(case),
         held: time(case, "held_s"),

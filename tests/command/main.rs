@@ -202,6 +202,33 @@ fn a_loaf_at_155_fahrenheit_meets_only_with_its_dwell_and_its_thermometer() {
     assert_eq!(cook("125 °F", "hold = \"3 h\""), "breaks");
 }
 
+// 145 °F: chicken of 1 % fat takes 8.4 minutes, of 12 % or unknown fat 13 (FSIS 2021, table 3);
+// turkey and other birds up to 13.8. An older single endpoint of 160 °F is enough by itself.
+#[rstest]
+#[case::lean_chicken("chicken", "fat = \"1 %\"\nfat_error = \"0 %\"", "145 °F", "8.5 min", "meets")]
+#[case::chicken_of_unknown_fat("chicken", "", "145 °F", "8.5 min", "breaks")]
+#[case::turkey("turkey", "", "145 °F", "14 min", "meets")]
+#[case::duck_short_of_it("other-bird", "", "145 °F", "13.5 min", "breaks")]
+#[case::below_the_table("chicken", "", "135 °F", "5 h", "breaks")]
+#[case::the_older_single_endpoint("turkey", "", "161 °F", "1 s", "meets")]
+fn poultry_is_held_to_its_own_table_by_bird_and_fat(
+    #[case] bird: &str,
+    #[case] fat: &str,
+    #[case] to: &str,
+    #[case] hold: &str,
+    #[case] verdict: &str,
+) {
+    let (_, report) = check_text(&format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nscale = \"1 g\"\nthermometer = \"0.1 °F\"\n\
+         [[component]]\nname = \"roll\"\nfood = \"ground-poultry\"\n\
+         [[component.ingredient]]\nname = \"meat\"\nkind = \"meat\"\nfrom = \"{bird}\"\namount = \"3 kg\"\n{fat}\n\
+         [[component.step]]\ndo = \"cook\"\nat = \"200 °F\"\nto = \"{}\"\nhold = \"{hold}\"\n",
+        // Read a tenth above, on a thermometer of a tenth.
+        to.replace(" °F", ".1 °F"),
+    ));
+    assert_eq!(of_rule(&report, "cook/endpoint")[0]["verdict"], verdict, "{report:#}");
+}
+
 #[test]
 fn a_folder_is_read_in_the_order_of_its_names_and_one_bad_file_does_not_stop_the_rest() {
     let folder = tempfile::tempdir().unwrap();

@@ -1,0 +1,97 @@
+//! Records read from comma-separated values: what is read, and every fault with its line.
+#![cfg(feature = "trace-csv")]
+
+use greenweight::trace::{Columns, Point, TimeColumn, read_csv};
+use greenweight::units::Scale;
+use proptest::prelude::*;
+use rstest::rstest;
+
+fn read(
+    file: &str,
+    written: TimeColumn,
+    probes: &[&'static str],
+) -> Result<Vec<Point>, (u64, String)> {
+    let columns = Columns { time: "t", written, probes: probes.to_vec(), scale: Scale::Celsius };
+    let fault = |fault: greenweight::trace::CsvFault| (fault.line, fault.message);
+    read_csv(file.as_bytes(), &columns).map_err(fault)?.map(|point| point.map_err(fault)).collect()
+}
+
+#[test]
+fn the_coldest_probe_counts_whatever_the_order_of_the_columns() {
+    let file = "core,t,flank\n60.5, 0 ,59\n61,1.5,62\n";
+    let found = read(file, TimeColumn::Minutes, &["core", "flank"]).unwrap();
+    let pairs: Vec<_> = found.iter().map(|point| (point.seconds(), point.celsius())).collect();
+    assert_eq!(pairs, [(0.0, 59.0), (90.0, 61.0)]);
+    assert_eq!(read(file, TimeColumn::Minutes, &["flank", "core"]).unwrap(), found);
+}
+
+#[rstest]
+#[case::over_midnight("2026-02-28 23:59:30", "2026-03-01 00:00:10", 40.0)]
+#[case::over_a_leap_day("2028-02-28 12:00", "2028-03-01T12:00:00", 2.0 * 86_400.0)]
+#[case::over_a_year("2026-12-31 12:00", "2027-01-01 12:00", 86_400.0)]
+#[case::within_a_day("08:00", "14:05:30", 21_930.0)]
+fn a_clock_is_read_from_where_the_record_began(
+    #[case] first: &str,
+    #[case] second: &str,
+    #[case] expected: f64,
+) {
+    let file = format!("t,c\n{first},50\n{second},60\n");
+    let found = read(&file, TimeColumn::Clock, &["c"]).unwrap();
+    assert_eq!((found[0].seconds(), found[1].seconds()), (0.0, expected));
+}
+
+#[rstest]
+#[case::a_gap("t,c\n0,50\n1,\n", TimeColumn::Minutes, 3, "gap")]
+#[case::a_repeat("t,c\n0,50\n0,51\n", TimeColumn::Minutes, 3, "does not come after")]
+#[case::backwards("t,c\n5,50\n4,51\n", TimeColumn::Minutes, 3, "does not come after")]
+#[case::midnight_without_a_date("t,c\n23:59,50\n00:01,51\n", TimeColumn::Clock, 3, "midnight")]
+#[case::no_number("t,c\n0,50\n1,hot\n", TimeColumn::Minutes, 3, "`hot` is not a number")]
+#[case::not_finite("t,c\n0,NaN\n", TimeColumn::Minutes, 2, "finite")]
+#[case::infinite("t,c\n0,50\ninf,60\n", TimeColumn::Minutes, 3, "finite")]
+#[case::impossible("t,c\n0,5000\n", TimeColumn::Minutes, 2, "outside")]
+#[case::no_such_day("t,c\n2026-02-30 10:00,50\n", TimeColumn::Clock, 2, "no time")]
+#[case::no_such_hour("t,c\n25:00,50\n", TimeColumn::Clock, 2, "no time")]
+#[case::a_short_row("t,c\n0,50\n1\n", TimeColumn::Minutes, 3, "")]
+#[case::no_such_column(
+    "time,c\n0,50\n",
+    TimeColumn::Minutes,
+    1,
+    "no column is headed `t`; there are time, c"
+)]
+#[case::two_of_a_name("t,c,c\n0,50,51\n", TimeColumn::Minutes, 1, "two columns")]
+fn a_fault_names_its_line(
+    #[case] file: &str,
+    #[case] written: TimeColumn,
+    #[case] line: u64,
+    #[case] says: &str,
+) {
+    let (found, message) = read(file, written, &["c"]).unwrap_err();
+    assert_eq!(found, line, "{message}");
+    assert!(message.contains(says), "{message}");
+}
+
+#[test]
+fn nothing_is_read_after_a_fault() {
+    let columns = Columns {
+        time: "t",
+        written: TimeColumn::Seconds,
+        probes: vec!["c"],
+        scale: Scale::Celsius,
+    };
+    let mut points = read_csv("t,c\n0,50\n1,x\n2,60\n".as_bytes(), &columns).unwrap();
+    assert!(points.next().unwrap().is_ok());
+    assert!(points.next().unwrap().is_err());
+    assert!(points.next().is_none());
+}
+
+proptest! {
+    #[test]
+    fn any_text_is_points_or_a_fault(text in "[t,c0-9.:\\-\n \"]{0,80}") {
+        let file = format!("t,c\n{text}");
+        for written in [TimeColumn::Seconds, TimeColumn::Clock] {
+            if let Ok(points) = read(&file, written, &["c"]) {
+                prop_assert!(points.windows(2).all(|pair| pair[0].seconds() < pair[1].seconds()));
+            }
+        }
+    }
+}

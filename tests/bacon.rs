@@ -80,6 +80,7 @@ fn sixty_needs_the_sugar_and_the_culture(
 #[case::off_within_the_scale(119.0, Some(0.1), Verdict::Unproven)]
 #[case::strays_too_far(120.0, Some(0.6), Verdict::Unproven)]
 #[case::no_scale(120.0, None, Verdict::Unproven)]
+#[case::rounds_to_it_without_a_scale(120.4, None, Verdict::Unproven)]
 #[case::off_without_a_scale(110.0, None, Verdict::Breaks)]
 fn a_prescribed_amount_is_hit_or_missed(
     #[case] nitrite: f64,

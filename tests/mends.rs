@@ -82,6 +82,8 @@ fn nothing_that_is_not_there_needs_a_scale() {
     let bacon = batch(Food::Bacon, Method::DryRub, &cures);
     assert_eq!(of(&bacon, "cure/bacon-nitrite").verdict, Verdict::Meets);
     assert_eq!(of(&bacon, "cure/bacon-nitrate").verdict, Verdict::Breaks);
+    let unscaled = Batch { scaled: false, ..bacon };
+    assert_eq!(of(&unscaled, "cure/bacon-nitrite").verdict, Verdict::Meets);
 }
 
 #[test]

@@ -4,8 +4,8 @@
 use greenweight::authority::Authority;
 use greenweight::cite::Date;
 use greenweight::cure::{
-    Addition, Additive, Analysis, Batch, Cure, GreenWeight, Level, Method, Premix, Weighed, check,
-    dose,
+    Addition, Additive, Analysis, Batch, Cure, GreenWeight, Level, Method, NoDose, Premix, Weighed,
+    check, dose,
 };
 use greenweight::finding::{Finding, Mend, Place, Verdict};
 use greenweight::food::Food;
@@ -349,6 +349,23 @@ fn the_dose_is_counted_as_the_row_counts(
     assert!(counted * most / (rest + most) <= ceiling);
 }
 
+#[rstest]
+#[case::stricter_first(["ca/side-bacon", "ca/cured"])]
+#[case::stricter_last(["ca/cured", "ca/side-bacon"])]
+fn the_strictest_row_gives_the_dose_whichever_stands_first(#[case] products: [&'static str; 2]) {
+    let cures = of_premix(Some(premix([1.0, 0.0, 0.0, 0.0])), 1.0, 0.1);
+    let dose = dose(&ground(&products, &cures), Authority::Canada, None).unwrap();
+    let expected = 120.0 * 8.0 / (10_000.0 - 120.0);
+    assert!((dose.most.value - expected).abs() < 1e-9, "{}", dose.most.value);
+}
+
+#[test]
+fn a_row_that_counts_on_the_meat_gives_no_dose_where_the_meat_is_not_known() {
+    let (products, cures) = (["ca/cured"], of_premix(Some(premix([1.0, 0.0, 0.0, 0.0])), 1.0, 0.1));
+    let batch = Batch { green: None, ..ground(&products, &cures) };
+    assert!(matches!(dose(&batch, Authority::Canada, None), Err(NoDose::NoRow)));
+}
+
 fn added(additive: Additive, mass: f64, scale: Option<f64>) -> Addition {
     let mass = Some(Weighed { mass: grams(mass), scale: scale.map(grams) });
     Addition { additive, mass, hydrated: false, place: PLACE }
@@ -447,6 +464,11 @@ fn half_citrate_is_proven_only_on_scales_that_are_said(
     let found = accelerators(&batch);
     let share = found.iter().find(|finding| finding.rows[0].unwrap().key == "citric-replacement");
     assert_eq!(share.unwrap().verdict, Verdict::Unproven);
+    // With an ascorbate it does.
+    let batch = Batch { food: Food::GroundPoultry, additions: &additions, ..ground(&[], &cures) };
+    let found = accelerators(&batch);
+    let share = found.iter().find(|finding| finding.rows[0].unwrap().key == "citric-replacement");
+    assert_eq!(share.unwrap().verdict, verdict);
 }
 
 #[test]

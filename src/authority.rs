@@ -9,6 +9,15 @@ pub enum Authority {
     /// United States, meat and poultry under federal inspection: 9 CFR and the
     /// guidelines of the Food Safety and Inspection Service.
     UsFsis,
+    /// United States, shops and restaurants: the Food Code of 2022, where a state adopted it.
+    #[cfg_attr(feature = "serde", serde(rename = "us-food-code-2022"))]
+    UsFoodCode2022,
+    /// The same, edition of 2017.
+    #[cfg_attr(feature = "serde", serde(rename = "us-food-code-2017"))]
+    UsFoodCode2017,
+    /// The same, editions of 2009 and 2013.
+    #[cfg_attr(feature = "serde", serde(rename = "us-food-code-2013"))]
+    UsFoodCode2013,
     /// United States, home kitchens: the charts of the federal agencies for consumers.
     UsConsumer,
     /// United States, fish: the guidance of the Food and Drug Administration.
@@ -35,8 +44,11 @@ pub enum Authority {
 
 impl Authority {
     /// Every authority.
-    pub const ALL: [Self; 12] = [
+    pub const ALL: [Self; 15] = [
         Self::UsFsis,
+        Self::UsFoodCode2022,
+        Self::UsFoodCode2017,
+        Self::UsFoodCode2013,
         Self::UsConsumer,
         Self::UsFda,
         Self::UsMaine,
@@ -55,6 +67,9 @@ impl Authority {
     pub const fn key(self) -> &'static str {
         match self {
             Self::UsFsis => "us-fsis",
+            Self::UsFoodCode2022 => "us-food-code-2022",
+            Self::UsFoodCode2017 => "us-food-code-2017",
+            Self::UsFoodCode2013 => "us-food-code-2013",
             Self::UsConsumer => "us-consumer",
             Self::UsFda => "us-fda",
             Self::UsMaine => "us-maine",

@@ -5,7 +5,7 @@ use greenweight::cure::{
     Addition, Additive, Batch, Cure, GreenWeight, Level, Method, Pickle, PickleWeight, Premix,
     Pump, Weighed, check,
 };
-use greenweight::finding::{Finding, Place, Verdict};
+use greenweight::finding::{Finding, Mend, Place, Verdict};
 use greenweight::food::Food;
 use greenweight::range::Range;
 use greenweight::units::{Mass, grams, kilograms};
@@ -141,4 +141,28 @@ fn nitrate_has_a_row_for_meat_and_none_for_whole_poultry(
     let found = rubbed(food, Some(Method::DryRub), nitrite, 10.0);
     assert_eq!(of(&found, "cure/ingoing-nitrite").verdict, Verdict::Meets);
     assert!(found.iter().all(|finding| finding.rule.id != "cure/ingoing-nitrate"));
+}
+
+// 120 mg/kg by 10 percent of a pickle of 2 kg: 120 × 2 / 0.1 is 2.4 g of the pure salt.
+#[test]
+fn the_mend_of_a_pickle_goes_by_its_weight() {
+    let pure = Premix::new().with_sodium_nitrite(Level::percent(100.0).unwrap()).unwrap();
+    let mass = Some(Weighed { mass: grams(3.0), scale: Some(grams(0.01)) });
+    let cures = [Cure { mass, strength: Some(pure), place: Place::default() }];
+    let found = findings(&Batch {
+        method: Some(Method::Pumped),
+        green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
+        scaled: true,
+        cures: &cures,
+        pickle: Some(Pickle {
+            weight: Range::exactly(PickleWeight::new(kilograms(2.0)).unwrap()).unwrap(),
+            taken_up: Range::exactly(Pump::new(0.1).unwrap()).ok(),
+            equilibrium: None,
+        }),
+        ..Batch::of(Food::Bacon)
+    });
+    let finding = of(&found, "cure/bacon-nitrite");
+    assert_eq!(finding.verdict, Verdict::Breaks);
+    let Some(Mend::Weigh(mass)) = finding.mend else { panic!("{finding:?}") };
+    assert!((mass.value - 0.0024).abs() < 1e-9, "{mass:?}");
 }

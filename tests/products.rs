@@ -366,6 +366,41 @@ fn a_row_that_counts_on_the_meat_gives_no_dose_where_the_meat_is_not_known() {
     assert!(matches!(dose(&batch, Authority::Canada, None), Err(NoDose::NoRow)));
 }
 
+#[test]
+fn a_product_of_another_authority_names_none_of_this_one() {
+    let (products, cures) =
+        (["eu/heat-treated"], of_premix(Some(premix([1.0, 0.0, 0.0, 0.0])), 1.0, 0.1));
+    let found = findings(&ground(&products, &cures), Authority::Canada, None);
+    let nitrite = of(&found, "cure/ingoing-nitrite");
+    assert!(nitrite.iter().all(|finding| finding.verdict == Verdict::Unproven));
+    assert!(nitrite[0].missing.is_some());
+}
+
+#[test]
+fn a_cheese_without_its_milk_asks_for_the_milk() {
+    let (products, cures) =
+        (["eu/ripened-cheese"], of_premix(Some(premix([0.0, 0.0, 10.0, 0.0])), 1.0, 0.1));
+    let batch = Batch { food: Food::Cheese, green: None, milk: None, ..ground(&products, &cures) };
+    let found = findings(&batch, Authority::EuropeanUnion, None);
+    let asked = of(&found, "cure/ingoing-nitrate")[0].missing.unwrap();
+    assert!(asked.what.contains("milk"), "{asked:?}");
+}
+
+// 3/4 oz of acids and 7/8 oz of their salts to 100 lb: 468.75 and 546.875 mg/kg. Of both,
+// 500 mg/kg may be either.
+#[test]
+fn acids_and_salts_between_their_limits_are_unproven() {
+    let cures = of_premix(Some(premix([6.25, 0.0, 0.0, 0.0])), 16.0, 0.1);
+    let additions = [
+        added(Additive::AscorbicAcid, 2.0, Some(0.001)),
+        added(Additive::SodiumErythorbate, 2.0, Some(0.001)),
+    ];
+    let found = accelerators(&Batch { additions: &additions, ..ground(&[], &cures) });
+    let both = found.iter().find(|finding| finding.rows[1].is_some()).unwrap();
+    assert_eq!(both.verdict, Verdict::Unproven);
+    assert!(both.missing.is_some());
+}
+
 fn added(additive: Additive, mass: f64, scale: Option<f64>) -> Addition {
     let mass = Some(Weighed { mass: grams(mass), scale: scale.map(grams) });
     Addition { additive, mass, hydrated: false, place: PLACE }

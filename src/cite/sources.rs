@@ -505,3 +505,91 @@ pub(crate) static CFR9_318_22_2015: Source = Source {
     number: "9 CFR 318.22",
     edition: "2015 annual edition (55 FR 7299 of 1990-03-01)",
 };
+
+pub(crate) static CFR9_318_10_2015: Source = Source {
+    key: "cfr9-318-10-2015",
+    title: "Prescribed treatment of pork and products containing pork to destroy trichinae",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 318.10 (removed by a 2018 final rule, see lethality.toml trichina_removed)",
+    edition: "2015 annual edition (last amended 57 FR 56440 of 1992-11-30)",
+};
+
+pub(crate) static CFR9_318_23_2015: Source = Source {
+    key: "cfr9-318-23-2015",
+    title: "Heat-processing and stabilization requirements for uncured meat patties",
+    publisher: "US Code of Federal Regulations (FSIS, USDA)",
+    number: "9 CFR 318.23",
+    edition: "2015 annual edition (64 FR 744 of 1999-01-06)",
+};
+
+pub(crate) static FOODCODE2022: Source = Source {
+    key: "foodcode2022",
+    title: "FDA Food Code 2022",
+    publisher: "US Food and Drug Administration",
+    number: "Food Code 2022",
+    edition: "2022",
+};
+
+pub(crate) static FR1986VIII: Source = Source {
+    key: "fr1986viii",
+    title: "Arrete du 10 juillet 1986, annexe VIII: freezing treatment against Trichinella (same three methods as the EU regulation)",
+    publisher: "Republique francaise",
+    number: "arrete 1986-07-10, annexe VIII",
+    edition: "consolidated text in open legal data",
+};
+
+pub(crate) static MN0340: Source = Source {
+    key: "mn0340",
+    title: "Minnesota Rules 4626.0340 Cooking raw animal foods 3-401.11 (Food Code 2013)",
+    publisher: "State of Minnesota",
+    number: "4626.0340",
+    edition: "2019 version",
+};
+
+pub(crate) static MN0340OLD: Source = Source {
+    key: "mn0340old",
+    title: "Minnesota Rules 4626.0340 (older version, Food Code of the 1990s)",
+    publisher: "State of Minnesota",
+    number: "4626.0340",
+    edition: "version in force to 2019",
+};
+
+pub(crate) static NY271: Source = Source {
+    key: "ny271",
+    title: "1 NYCRR 271-2.10 Cooking potentially hazardous foods",
+    publisher: "New York State",
+    number: "1 NYCRR 271-2.10",
+    edition: "",
+};
+
+pub(crate) static PACODE1_333: Source = Source {
+    key: "pacode1_333",
+    title: "7 Pa. Code 1.333 Treatment by refrigerating",
+    publisher: "Commonwealth of Pennsylvania",
+    number: "7 Pa. Code 1.333",
+    edition: "effective through 54 Pa.B. 1032 (Feb 24, 2024)",
+};
+
+pub(crate) static VA700: Source = Source {
+    key: "va700",
+    title: "12VAC5-421-700 Raw animal foods (adopts FDA Food Code 2017 section 3-401.11)",
+    publisher: "Commonwealth of Virginia",
+    number: "12VAC5-421-700",
+    edition: "text in force since June 2021",
+};
+
+pub(crate) static WAC2022: Source = Source {
+    key: "wac2022",
+    title: "WAC 246-215-03400 Cooking - raw animal foods (adopts FDA Food Code 2017 3-401.11)",
+    publisher: "Washington State",
+    number: "WAC 246-215-03400",
+    edition: "2022 archive",
+};
+
+pub(crate) static ASHRAE_F17: Source = Source {
+    key: "ashrae-f17",
+    title: "ASHRAE Handbook: Fundamentals, chapter 1, Psychrometrics, as stated in the source and the tests of the general-purpose library PsychroLib 2.5.0",
+    publisher: "ASHRAE",
+    number: "chapter 1",
+    edition: "2017",
+};

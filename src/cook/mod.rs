@@ -10,8 +10,12 @@
 #![doc = include_str!("../../references/pages/cook/fsis-meat-dwell.md")]
 #![doc = include_str!("../../references/pages/cook/fsis-poultry-single.md")]
 
+pub mod air;
 mod check;
+mod hold;
+mod humidity;
 mod lethality;
+mod parasite;
 mod record;
 #[rustfmt::skip]
 mod table;
@@ -23,12 +27,14 @@ use crate::food::Food;
 use crate::units::PrintedTemperature;
 
 pub use check::{Animals, Plan, RULES, answers, check, dwell_row, unanswered};
-pub use lethality::{Lethality, Resistance};
-pub use record::{Bird, ComeUp, Product, RowHeld, Verdicts, poultry_time};
-pub use table::{
-    FSIS_COME_UP, FSIS_MEAT_5_LOG, FSIS_MEAT_DWELL, FSIS_POULTRY_DWELL_CHICKEN,
-    FSIS_POULTRY_DWELL_TURKEY, FSIS_POULTRY_SINGLE, US_CONSUMER,
+pub use hold::{Hold, food_code, hold_row};
+pub use humidity::{
+    HumidityOption, LargePiece, Moisture, humid_time, humidity_options, large_piece,
 };
+pub use lethality::{Lethality, Resistance};
+pub use parasite::{Freezing, freezing_row};
+pub use record::{Bird, ComeUp, Product, RowHeld, Verdicts, poultry_time};
+pub use table::*;
 
 /// A row that gives one inside temperature and a rest.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -2,11 +2,12 @@ use core::cmp::Ordering;
 
 use uom::si::f64::{TemperatureInterval, Time};
 
+use super::Hold;
 use super::table::{
     FSIS_COME_UP, FSIS_MEAT_5_LOG, FSIS_MEAT_DWELL, FSIS_POULTRY_DWELL_CHICKEN,
     FSIS_POULTRY_DWELL_TURKEY,
 };
-use crate::cite::Row;
+use crate::cite::{Cited, Row};
 use crate::finding::Limit;
 use crate::range::{OutOfRange, against, bounds};
 use crate::trace::{Point, Segment, TraceError, Track};
@@ -37,6 +38,11 @@ pub enum Product {
     Meat7Log,
     /// Shelf-stable meat without any poultry, for a 5-log reduction.
     Meat5Log,
+    /// A table of temperatures and times: of an edition of the Food Code ([`food_code`]), of
+    /// patties ([`PATTIES`](super::PATTIES)).
+    ///
+    /// [`food_code`]: super::food_code
+    Table(&'static [Cited<Hold>]),
     /// Anything that holds any poultry, for a 7-log reduction.
     Poultry {
         /// Which bird.
@@ -81,7 +87,7 @@ fn poultry_cell(
     fat: Option<f64>,
 ) -> Result<Option<(PrintedTemperature, f64, &'static Row)>, OutOfRange> {
     let column = column(fat)?;
-    let cell = |table: &'static [crate::cite::Cited<super::PoultryDwell>]| {
+    let cell = |table: &'static [Cited<super::PoultryDwell>]| {
         let row = table.get(n)?;
         let time = row.value.seconds_by_fat.get(column).copied()?;
         Some((row.value.temperature, time, &row.row))
@@ -147,6 +153,9 @@ impl Product {
     fn row(&self, n: usize) -> Result<Option<(PrintedTemperature, f64, &'static Row)>, OutOfRange> {
         Ok(match *self {
             Self::Poultry { bird, fat } => poultry_cell(n, bird, fat)?,
+            Self::Table(rows) => {
+                rows.get(n).map(|row| (row.value.temperature, row.value.time.value, &row.row))
+            }
             Self::Meat => FSIS_MEAT_DWELL
                 .get(n)
                 .map(|row| (row.value.temperature, row.value.for_6_5_log.value, &row.row)),

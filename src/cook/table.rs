@@ -1,10 +1,841 @@
 // Made from references/ by references/pipeline. Do not edit: change the reference file.
 
 use crate::cite::{Citation, Cited, Date, InForce, Row, Seen, Standing, sources};
+use super::air::{Barometer, Saturation, WetBulb};
+use super::hold::Hold;
+use super::humidity::{HumidityOption, LargePiece};
+use super::parasite::Freezing;
 use super::{ComeUpLimit, Dwell, Dwell5, Endpoint, PoultryDwell};
 use crate::authority::Authority;
 use crate::food::Food;
-use crate::units::{PrintedTemperature, seconds};
+use crate::units::{PrintedTemperature, Time, centimeters, hours, pounds, seconds};
+
+/// Freezing fish against parasites
+pub static FISH_FREEZING: [Cited<Freezing>; 3] = [
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-4.0, -20.0), store: PrintedTemperature::Both(-4.0, -20.0), thickest: None, time: seconds(604800.0) },
+        row: Row {
+            table: "cook/fish-freezing",
+            key: "1",
+            printed: "frozen and stored: -4 °F (-20 °C), then -4 °F (-20 °C), 168 h",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-402.11(A)(1)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-31.0, -35.0), store: PrintedTemperature::Both(-31.0, -35.0), thickest: None, time: seconds(54000.0) },
+        row: Row {
+            table: "cook/fish-freezing",
+            key: "2",
+            printed: "frozen until solid and stored: -31 °F (-35 °C), then -31 °F (-35 °C), 15 h",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-402.11(A)(2)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-31.0, -35.0), store: PrintedTemperature::Both(-4.0, -20.0), thickest: None, time: seconds(86400.0) },
+        row: Row {
+            table: "cook/fish-freezing",
+            key: "3",
+            printed: "frozen until solid, then stored: -31 °F (-35 °C), then -4 °F (-20 °C), 24 h",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-402.11(A)(3)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Ground meat in the Food Code 2022
+pub static FOOD_CODE_2022_GROUND: [Cited<Hold>; 4] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(145.0, 63.0), time: seconds(180.0) },
+        row: Row {
+            table: "cook/food-code-2022-ground",
+            key: "145",
+            printed: "145 °F, 3 minutes",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(A)(2) text and chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(150.0, 66.0), time: seconds(60.0) },
+        row: Row {
+            table: "cook/food-code-2022-ground",
+            key: "150",
+            printed: "150 °F, 1 minute",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(A)(2) text and chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.0), time: seconds(17.0) },
+        row: Row {
+            table: "cook/food-code-2022-ground",
+            key: "155",
+            printed: "155 °F, 17 seconds",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(A)(2) text and chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(158.0, 70.0), time: seconds(1.0) },
+        row: Row {
+            table: "cook/food-code-2022-ground",
+            key: "158",
+            printed: "158 °F, < 1 second (instantaneous)",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(A)(2) text and chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Other rules on cooking of the Food Code 2022
+pub static FOOD_CODE_2022_OTHER_FIRST_HEATING: Cited<Time> = Cited {
+        value: seconds(3600.0),
+        row: Row {
+            table: "cook/food-code-2022-other",
+            key: "3-401-14",
+            printed: "non-continuous cooking: first heating no longer than",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.14(A)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Other rules on cooking of the Food Code 2022
+pub static FOOD_CODE_2022_OTHER_REHEAT: Cited<Hold> = Cited {
+        value: Hold { temperature: PrintedTemperature::Both(165.0, 74.0), time: seconds(15.0) },
+        row: Row {
+            table: "cook/food-code-2022-other",
+            key: "3-403-11-a-165",
+            printed: "reheating for hot holding, all parts reach, 15 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-403.11(A)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Other rules on cooking of the Food Code 2022
+pub static FOOD_CODE_2022_OTHER_REHEAT_PACKAGED: Cited<Hold> = Cited {
+        value: Hold { temperature: PrintedTemperature::Both(135.0, 57.0), time: seconds(0.0) },
+        row: Row {
+            table: "cook/food-code-2022-other",
+            key: "3-403-11-c-135",
+            printed: "ready-to-eat food from an inspected plant, for hot holding",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-403.11(C)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Other rules on cooking of the Food Code 2022
+pub static FOOD_CODE_2022_OTHER_REHEAT_WITHIN: Cited<Time> = Cited {
+        value: seconds(7200.0),
+        row: Row {
+            table: "cook/food-code-2022-other",
+            key: "3-403-11-d",
+            printed: "time from 41 F to the reheat temperature not over",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-403.11(D)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Other rules on cooking of the Food Code 2022
+pub static FOOD_CODE_2022_OTHER_HOT_HOLDING: Cited<Hold> = Cited {
+        value: Hold { temperature: PrintedTemperature::Both(135.0, 57.0), time: seconds(0.0) },
+        row: Row {
+            table: "cook/food-code-2022-other",
+            key: "3-501-16-a-1-135",
+            printed: "hot holding; roasts cooked or reheated by the roast rules 130 F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-501.16(A)(1)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Whole roasts in the Food Code 2022
+pub static FOOD_CODE_2022_ROASTS: [Cited<Hold>; 17] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(130.0, 54.4), time: seconds(6720.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "130",
+            printed: "130 °F, 112 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 130", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(131.0, 55.0), time: seconds(5340.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "131",
+            printed: "131 °F, 89 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 131", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(133.0, 56.1), time: seconds(3360.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "133",
+            printed: "133 °F, 56 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 133", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(135.0, 57.2), time: seconds(2160.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "135",
+            printed: "135 °F, 36 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 135", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(136.0, 57.8), time: seconds(1680.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "136",
+            printed: "136 °F, 28 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 136", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(138.0, 58.9), time: seconds(1080.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "138",
+            printed: "138 °F, 18 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 138", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(140.0, 60.0), time: seconds(720.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "140",
+            printed: "140 °F, 12 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 140", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(142.0, 61.1), time: seconds(480.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "142",
+            printed: "142 °F, 8 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 142", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(144.0, 62.2), time: seconds(300.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "144",
+            printed: "144 °F, 5 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 144", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(145.0, 62.8), time: seconds(240.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "145",
+            printed: "145 °F, 4 min",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 145", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(147.0, 63.9), time: seconds(134.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "147",
+            printed: "147 °F, 134 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 147", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(149.0, 65.0), time: seconds(85.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "149",
+            printed: "149 °F, 85 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 149", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(151.0, 66.1), time: seconds(54.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "151",
+            printed: "151 °F, 54 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 151", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(153.0, 67.2), time: seconds(34.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "153",
+            printed: "153 °F, 34 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 153", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.3), time: seconds(22.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "155",
+            printed: "155 °F, 22 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 155", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(157.0, 69.4), time: seconds(14.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "157",
+            printed: "157 °F, 14 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 157", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(158.0, 70.0), time: seconds(0.0) },
+        row: Row {
+            table: "cook/food-code-2022-roasts",
+            key: "158",
+            printed: "158 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(B)(1) chart, row 158", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Cooking temperatures of the Food Code 2022
+pub static FOOD_CODE_2022: [Cited<Hold>; 3] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(145.0, 63.0), time: seconds(15.0) },
+        row: Row {
+            table: "cook/food-code-2022",
+            key: "eggs-broken-to-order-fish-and-intact-meat-game-raised-or-ins",
+            printed: "eggs broken to order; fish and intact meat, game raised or inspected: 145 °F (63 °C) for 15 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(A)(1)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.0), time: seconds(17.0) },
+        row: Row {
+            table: "cook/food-code-2022",
+            key: "ratites-nonintact-meats-comminuted-fish-and-game-eggs-not-to",
+            printed: "ratites, nonintact meats, comminuted fish and game, eggs not to order: 155 °F (68 °C) for 17 s",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(A)(2)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "2022 says nonintact meats where 2017 listed tenderized and injected meat",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(165.0, 74.0), time: seconds(1.0) },
+        row: Row {
+            table: "cook/food-code-2022",
+            key: "poultry-baluts-wild-game-stuffed-items-stuffing-holding-fish",
+            printed: "poultry, baluts, wild game, stuffed items, stuffing holding fish, meat, poultry or ratites: 165 °F (74 °C) for < 1 second (instantaneous)",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-401.11(A)(3)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Ground meat in the Food Code as adopted by states
+pub static FOOD_CODE_GROUND: [Cited<Hold>; 4] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(145.0, 63.0), time: seconds(180.0) },
+        row: Row {
+            table: "cook/food-code-ground",
+            key: "145f",
+            printed: "145 °F: 3 minutes",
+            citation: Citation { source: &sources::VA700, place: "A 2 text and chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(150.0, 66.0), time: seconds(60.0) },
+        row: Row {
+            table: "cook/food-code-ground",
+            key: "150f",
+            printed: "150 °F: 1 minute",
+            citation: Citation { source: &sources::VA700, place: "A 2 text and chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.0), time: seconds(17.0) },
+        row: Row {
+            table: "cook/food-code-ground",
+            key: "155f",
+            printed: "155 °F: 17 seconds",
+            citation: Citation { source: &sources::WAC2022, place: "(1)(b) chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(158.0, 70.0), time: seconds(1.0) },
+        row: Row {
+            table: "cook/food-code-ground",
+            key: "158f",
+            printed: "158 °F: <1 second (instantaneous)",
+            citation: Citation { source: &sources::VA700, place: "A 2 text and chart", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Whole roasts in an older Food Code
+pub static FOOD_CODE_ROASTS_OLDER: [Cited<Hold>; 9] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(130.0, 54.0), time: seconds(7260.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "130f",
+            printed: "130 °F: 7260 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 130", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(132.0, 56.0), time: seconds(4620.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "132f",
+            printed: "132 °F: 4620 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 132", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(134.0, 57.0), time: seconds(2820.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "134f",
+            printed: "134 °F: 2820 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 134", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(136.0, 58.0), time: seconds(1920.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "136f",
+            printed: "136 °F: 1920 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 136", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(138.0, 59.0), time: seconds(1140.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "138f",
+            printed: "138 °F: 1140 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 138", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(140.0, 60.0), time: seconds(720.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "140f",
+            printed: "140 °F: 720 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 140", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(142.0, 61.0), time: seconds(480.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "142f",
+            printed: "142 °F: 480 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 142", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(144.0, 62.0), time: seconds(300.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "144f",
+            printed: "144 °F: 300 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 144", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(145.0, 63.0), time: seconds(180.0) },
+        row: Row {
+            table: "cook/food-code-roasts-older",
+            key: "145f",
+            printed: "145 °F: 180 s",
+            citation: Citation { source: &sources::MN0340OLD, place: "item B chart, row 145", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Whole roasts in the Food Code as adopted by states
+pub static FOOD_CODE_ROASTS: [Cited<Hold>; 17] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(130.0, 54.4), time: seconds(6720.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "130f",
+            printed: "130 °F: 112 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 130", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(131.0, 55.0), time: seconds(5340.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "131f",
+            printed: "131 °F: 89 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 131", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(133.0, 56.1), time: seconds(3360.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "133f",
+            printed: "133 °F: 56 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 133", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(135.0, 57.2), time: seconds(2160.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "135f",
+            printed: "135 °F: 36 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 135", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(136.0, 57.8), time: seconds(1680.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "136f",
+            printed: "136 °F: 28 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 136", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(138.0, 58.9), time: seconds(1080.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "138f",
+            printed: "138 °F: 18 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 138", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(140.0, 60.0), time: seconds(720.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "140f",
+            printed: "140 °F: 12 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 140", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(142.0, 61.1), time: seconds(480.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "142f",
+            printed: "142 °F: 8 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 142", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(144.0, 62.2), time: seconds(300.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "144f",
+            printed: "144 °F: 5 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 144", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(145.0, 62.8), time: seconds(240.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "145f",
+            printed: "145 °F: 4 min",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 145", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(147.0, 63.9), time: seconds(134.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "147f",
+            printed: "147 °F: 134 s",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 147", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(149.0, 65.0), time: seconds(85.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "149f",
+            printed: "149 °F: 85 s",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 149", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(151.0, 66.1), time: seconds(54.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "151f",
+            printed: "151 °F: 54 s",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 151", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(153.0, 67.2), time: seconds(34.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "153f",
+            printed: "153 °F: 34 s",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 153", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.3), time: seconds(22.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "155f",
+            printed: "155 °F: 22 s",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 155", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(157.0, 69.4), time: seconds(14.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "157f",
+            printed: "157 °F: 14 s",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 157", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(158.0, 70.0), time: seconds(0.0) },
+        row: Row {
+            table: "cook/food-code-roasts",
+            key: "158f",
+            printed: "158 °F: 0 s",
+            citation: Citation { source: &sources::WAC2022, place: "Table 3-2, row 158", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Cooking temperatures of the Food Code as adopted by states
+pub static FOOD_CODE: [Cited<Hold>; 5] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(145.0, 63.0), time: seconds(15.0) },
+        row: Row {
+            table: "cook/food-code",
+            key: "eggs-broken-for-immediate-service-fish-intact-meat-commercia",
+            printed: "145 °F: 15 s",
+            citation: Citation { source: &sources::VA700, place: "A 1", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "at or above",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.0), time: seconds(17.0) },
+        row: Row {
+            table: "cook/food-code",
+            key: "ratites-mechanically-tenderized-or-injected-meat-comminuted",
+            printed: "155 °F: 17 s",
+            citation: Citation { source: &sources::VA700, place: "A 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "2013 and earlier Codes: 15 s",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(165.0, 74.0), time: seconds(1.0) },
+        row: Row {
+            table: "cook/food-code",
+            key: "poultry-baluts-wild-game-stuffed-fish-meat-pasta-poultry-rat",
+            printed: "165 °F: 1 s",
+            citation: Citation { source: &sources::VA700, place: "A 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "printed as less than 1 second (instantaneous); 2013 and earlier Codes: 15 s",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.0), time: seconds(15.0) },
+        row: Row {
+            table: "cook/food-code",
+            key: "same-list-155f",
+            printed: "155 °F: 15 s",
+            citation: Citation { source: &sources::MN0340, place: "A(2)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "superseded",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(165.0, 74.0), time: seconds(15.0) },
+        row: Row {
+            table: "cook/food-code",
+            key: "same-list-165f",
+            printed: "165 °F: 15 s",
+            citation: Citation { source: &sources::MN0340, place: "A(3)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "superseded",
+        },
+    },
+];
+
+/// Humidity while meat and poultry cook, FSIS 2021
+pub static FSIS_HUMIDITY: [Cited<HumidityOption>; 4] = [
+    Cited {
+        value: HumidityOption { share_of_the_cook: 0.5, at_least: hours(1.0), endpoint: Some(PrintedTemperature::Both(145.0, 62.8)), relative_humidity: None, shortest_cook: hours(1.0) },
+        row: Row {
+            table: "cook/fsis-humidity",
+            key: "option-1",
+            printed: "Option 1, steam: the greater of half the cooking time and 1 h; 145 °F or more at the end; not for cooks under 1 h",
+            citation: Citation { source: &sources::FSIS2021, place: "Table 1, p. 26, option 1", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: HumidityOption { share_of_the_cook: 0.5, at_least: hours(1.0), endpoint: Some(PrintedTemperature::Both(145.0, 62.8)), relative_humidity: None, shortest_cook: hours(1.0) },
+        row: Row {
+            table: "cook/fsis-humidity",
+            key: "option-2",
+            printed: "Option 2, sealed oven: the greater of half the cooking time and 1 h; 145 °F or more at the end; not for cooks under 1 h",
+            citation: Citation { source: &sources::FSIS2021, place: "Table 1, p. 26, option 2", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: HumidityOption { share_of_the_cook: 0.25, at_least: hours(1.0), endpoint: None, relative_humidity: Some(90.0), shortest_cook: hours(1.0) },
+        row: Row {
+            table: "cook/fsis-humidity",
+            key: "option-3",
+            printed: "Option 3, 90 % relative humidity or more: the greater of a quarter of the cooking time and 1 h; any endpoint; not for cooks under 1 h",
+            citation: Citation { source: &sources::FSIS2021, place: "Table 1, p. 26, option 3", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: HumidityOption { share_of_the_cook: 1.0, at_least: hours(0.0), endpoint: None, relative_humidity: Some(90.0), shortest_cook: hours(0.0) },
+        row: Row {
+            table: "cook/fsis-humidity",
+            key: "option-4",
+            printed: "Option 4, 90 % relative humidity or more for the whole cook: any endpoint",
+            citation: Citation { source: &sources::FSIS2021, place: "Table 1, p. 26, option 4", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
 
 /// Dwell times for a 5-log reduction of Salmonella in meat, FSIS 2021
 pub static FSIS_MEAT_5_LOG: [Cited<Dwell5>; 31] = [
@@ -709,6 +1540,19 @@ pub static FSIS_COME_UP: Cited<ComeUpLimit> = Cited {
         },
     };
 
+/// Other parameters of the FSIS cooking guideline, 2021
+pub static FSIS_LARGE_PIECE: Cited<LargePiece> = Cited {
+        value: LargePiece { mass: pounds(10.0), oven: PrintedTemperature::Both(250.0, 121.0) },
+        row: Row {
+            table: "cook/fsis-parameters",
+            key: "humidity-exempt-weight",
+            printed: "Pieces this heavy in an oven this hot need no humidity step",
+            citation: Citation { source: &sources::FSIS2021, place: "p. 31", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
 /// Dwell times for a 7-log reduction of Salmonella in chicken and turkey by fat, FSIS 2021: chicken.
 pub static FSIS_POULTRY_DWELL_CHICKEN: [Cited<PoultryDwell>; 30] = [
     Cited {
@@ -1388,6 +2232,1059 @@ pub static FSIS_POULTRY_SINGLE: [Cited<Endpoint>; 1] = [
             citation: Citation { source: &sources::FSIS2021, place: "p. 39, key question, item 1", standing: Standing::Guidance, seen: Seen::Read },
             in_force: InForce::between(Some(Date::printed(2021, 12, 14)), None),
             note: "An older option that the guideline still lists; it prefers its tables of times.",
+        },
+    },
+];
+
+/// Equations of humid air
+pub(super) static SATURATION_OVER_WATER: Cited<Saturation> = Cited {
+        value: Saturation { c_inverse: -5800.2206, c0: 1.3914993, c1: -0.048640239, c2: 4.1764768e-5, c3: -1.4452093e-8, c4: 0.0, c_ln: 6.5459673 },
+        row: Row {
+            table: "cook/humid-air",
+            key: "saturation-over-water",
+            printed: "ln p = c₋₁/T + c₀ + c₁T + c₂T² + c₃T³ + c ln T, T in K and p in Pa, from 0.01 to 200 °C",
+            citation: Citation { source: &sources::ASHRAE_F17, place: "equation 6", standing: Standing::Handbook, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Equations of humid air
+pub(super) static SATURATION_OVER_ICE: Cited<Saturation> = Cited {
+        value: Saturation { c_inverse: -5674.5359, c0: 6.3925247, c1: -0.009677843, c2: 6.2215701e-7, c3: 2.0747825e-9, c4: -9.484024e-13, c_ln: 4.1635019 },
+        row: Row {
+            table: "cook/humid-air",
+            key: "saturation-over-ice",
+            printed: "the same with c₄T⁴, from -100 to 0.01 °C",
+            citation: Citation { source: &sources::ASHRAE_F17, place: "equation 5; c₃, c₄ and that of the logarithm from memory, confirmed by its values", standing: Standing::Handbook, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Equations of humid air
+pub(super) static HUMIDITY_RATIO: Cited<f64> = Cited {
+        value: 0.621945,
+        row: Row {
+            table: "cook/humid-air",
+            key: "humidity-ratio",
+            printed: "W = 0.621945 pᵥ / (p − pᵥ)",
+            citation: Citation { source: &sources::ASHRAE_F17, place: "equation 20", standing: Standing::Handbook, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Equations of humid air
+pub(super) static WET_BULB_WATER: Cited<WetBulb> = Cited {
+        value: WetBulb { latent: 2501.0, latent_slope: 2.326, air: 1.006, vapour: 1.86, water: 4.186 },
+        row: Row {
+            table: "cook/humid-air",
+            key: "wet-bulb-water",
+            printed: "W = ((2501 − 2.326 t*) W*ₛ − 1.006 (t − t*)) / (2501 + 1.86 t − 4.186 t*)",
+            citation: Citation { source: &sources::ASHRAE_F17, place: "equation 33", standing: Standing::Handbook, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Equations of humid air
+pub(super) static WET_BULB_ICE: Cited<WetBulb> = Cited {
+        value: WetBulb { latent: 2830.0, latent_slope: 0.24, air: 1.006, vapour: 1.86, water: 2.1 },
+        row: Row {
+            table: "cook/humid-air",
+            key: "wet-bulb-ice",
+            printed: "W = ((2830 − 0.24 t*) W*ₛ − 1.006 (t − t*)) / (2830 + 1.86 t − 2.1 t*)",
+            citation: Citation { source: &sources::ASHRAE_F17, place: "equation 35", standing: Standing::Handbook, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Equations of humid air
+pub(super) static PRESSURE_BY_ALTITUDE: Cited<Barometer> = Cited {
+        value: Barometer { at_sea: 101325.0, per_metre: 2.25577e-5, power: 5.2559 },
+        row: Row {
+            table: "cook/humid-air",
+            key: "pressure-by-altitude",
+            printed: "p = 101 325 (1 − 2.25577 × 10⁻⁵ Z)^5.2559, Z in m and p in Pa",
+            citation: Citation { source: &sources::ASHRAE_F17, place: "equation 3", standing: Standing::Handbook, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Whole roasts in New York
+pub static NEW_YORK_ROASTS: [Cited<Hold>; 29] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(130.0, 54.0), time: seconds(7260.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "130f",
+            printed: "130 °F: 121 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 130", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(131.0, 55.0), time: seconds(5820.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "131f",
+            printed: "131 °F: 97 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 131", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(132.0, 56.0), time: seconds(4620.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "132f",
+            printed: "132 °F: 77 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 132", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(133.0, 56.0), time: seconds(3720.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "133f",
+            printed: "133 °F: 62 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 133", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(134.0, 57.0), time: seconds(2820.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "134f",
+            printed: "134 °F: 47 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 134", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(135.0, 57.0), time: seconds(2220.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "135f",
+            printed: "135 °F: 37 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 135", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(136.0, 58.0), time: seconds(1920.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "136f",
+            printed: "136 °F: 32 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 136", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(137.0, 58.0), time: seconds(1440.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "137f",
+            printed: "137 °F: 24 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 137", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(138.0, 59.0), time: seconds(1140.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "138f",
+            printed: "138 °F: 19 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 138", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(139.0, 60.0), time: seconds(900.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "139f",
+            printed: "139 °F: 15 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 139", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "60 °C is printed beside it; 139 °F is 59.44 °C.",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(140.0, 60.0), time: seconds(720.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "140f",
+            printed: "140 °F: 12 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 140", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(141.0, 61.0), time: seconds(600.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "141f",
+            printed: "141 °F: 10 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 141", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(142.0, 61.0), time: seconds(480.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "142f",
+            printed: "142 °F: 8 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 142", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(143.0, 62.0), time: seconds(360.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "143f",
+            printed: "143 °F: 6 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 143", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(144.0, 62.0), time: seconds(300.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "144f",
+            printed: "144 °F: 5 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 144", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(145.0, 63.0), time: seconds(240.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "145f",
+            printed: "145 °F: 4 min",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 145", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(146.0, 63.0), time: seconds(182.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "146f",
+            printed: "146 °F: 182 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 146", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(147.0, 64.0), time: seconds(144.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "147f",
+            printed: "147 °F: 144 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 147", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(148.0, 64.0), time: seconds(115.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "148f",
+            printed: "148 °F: 115 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 148", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(149.0, 65.0), time: seconds(91.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "149f",
+            printed: "149 °F: 91 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 149", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(150.0, 66.0), time: seconds(72.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "150f",
+            printed: "150 °F: 72 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 150", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(151.0, 66.0), time: seconds(58.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "151f",
+            printed: "151 °F: 58 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 151", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(152.0, 67.0), time: seconds(46.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "152f",
+            printed: "152 °F: 46 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 152", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(153.0, 67.0), time: seconds(37.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "153f",
+            printed: "153 °F: 37 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 153", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(154.0, 68.0), time: seconds(29.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "154f",
+            printed: "154 °F: 29 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 154", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.0), time: seconds(23.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "155f",
+            printed: "155 °F: 23 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 155", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(156.0, 69.0), time: seconds(19.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "156f",
+            printed: "156 °F: 19 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 156", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(157.0, 69.0), time: seconds(15.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "157f",
+            printed: "157 °F: 15 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 157", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(158.0, 70.0), time: seconds(0.0) },
+        row: Row {
+            table: "cook/new-york-roasts",
+            key: "158f",
+            printed: "158 °F: 0 s",
+            citation: Citation { source: &sources::NY271, place: "roast chart, row 158", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Cooked uncured meat patties, United States
+pub static PATTIES: [Cited<Hold>; 7] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(151.0, 66.1), time: seconds(41.0) },
+        row: Row {
+            table: "cook/patties",
+            key: "151F",
+            printed: "151 °F: 41 s",
+            citation: Citation { source: &sources::CFR9_318_23_2015, place: "(b)(1) table, row 151", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(152.0, 66.7), time: seconds(32.0) },
+        row: Row {
+            table: "cook/patties",
+            key: "152F",
+            printed: "152 °F: 32 s",
+            citation: Citation { source: &sources::CFR9_318_23_2015, place: "(b)(1) table, row 152", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(153.0, 67.2), time: seconds(26.0) },
+        row: Row {
+            table: "cook/patties",
+            key: "153F",
+            printed: "153 °F: 26 s",
+            citation: Citation { source: &sources::CFR9_318_23_2015, place: "(b)(1) table, row 153", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(154.0, 67.8), time: seconds(20.0) },
+        row: Row {
+            table: "cook/patties",
+            key: "154F",
+            printed: "154 °F: 20 s",
+            citation: Citation { source: &sources::CFR9_318_23_2015, place: "(b)(1) table, row 154", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(155.0, 68.3), time: seconds(16.0) },
+        row: Row {
+            table: "cook/patties",
+            key: "155F",
+            printed: "155 °F: 16 s",
+            citation: Citation { source: &sources::CFR9_318_23_2015, place: "(b)(1) table, row 155", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(156.0, 68.9), time: seconds(13.0) },
+        row: Row {
+            table: "cook/patties",
+            key: "156F",
+            printed: "156 °F: 13 s",
+            citation: Citation { source: &sources::CFR9_318_23_2015, place: "(b)(1) table, row 156", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(157.0, 69.4), time: seconds(10.0) },
+        row: Row {
+            table: "cook/patties",
+            key: "157F",
+            printed: "157 °F: 10 s",
+            citation: Citation { source: &sources::CFR9_318_23_2015, place: "(b)(1) table, row 157", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Freezing against trichinae by core temperature (removed in 2018)
+pub static TRICHINA_FREEZING_CORE: [Cited<Freezing>; 8] = [
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(0.0, -17.8), store: PrintedTemperature::Both(0.0, -17.8), thickest: None, time: seconds(381600.0) },
+        row: Row {
+            table: "cook/trichina-freezing-core",
+            key: "0",
+            printed: "0 °F (-17.8 °C) in the middle: 106 h",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2)(iv) Table 2, row 0; centre of the piece", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-5.0, -20.6), store: PrintedTemperature::Both(-5.0, -20.6), thickest: None, time: seconds(295200.0) },
+        row: Row {
+            table: "cook/trichina-freezing-core",
+            key: "5",
+            printed: "-5 °F (-20.6 °C) in the middle: 82 h",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2)(iv) Table 2, row -5; centre of the piece", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-10.0, -23.3), store: PrintedTemperature::Both(-10.0, -23.3), thickest: None, time: seconds(226800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-core",
+            key: "10",
+            printed: "-10 °F (-23.3 °C) in the middle: 63 h",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2)(iv) Table 2, row -10; centre of the piece", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-15.0, -26.1), store: PrintedTemperature::Both(-15.0, -26.1), thickest: None, time: seconds(172800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-core",
+            key: "15",
+            printed: "-15 °F (-26.1 °C) in the middle: 48 h",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2)(iv) Table 2, row -15; centre of the piece", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-20.0, -28.9), store: PrintedTemperature::Both(-20.0, -28.9), thickest: None, time: seconds(126000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-core",
+            key: "20",
+            printed: "-20 °F (-28.9 °C) in the middle: 35 h",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2)(iv) Table 2, row -20; centre of the piece", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-25.0, -31.7), store: PrintedTemperature::Both(-25.0, -31.7), thickest: None, time: seconds(79200.0) },
+        row: Row {
+            table: "cook/trichina-freezing-core",
+            key: "25",
+            printed: "-25 °F (-31.7 °C) in the middle: 22 h",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2)(iv) Table 2, row -25; centre of the piece", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-30.0, -34.5), store: PrintedTemperature::Both(-30.0, -34.5), thickest: None, time: seconds(28800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-core",
+            key: "30",
+            printed: "-30 °F (-34.5 °C) in the middle: 8 h",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2)(iv) Table 2, row -30; centre of the piece", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "Prints -34.5 °C, where -30 °F is -34.4 °C.",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Both(-35.0, -37.2), store: PrintedTemperature::Both(-35.0, -37.2), thickest: None, time: seconds(1800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-core",
+            key: "35",
+            printed: "-35 °F (-37.2 °C) in the middle: 0.5 h",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2)(iv) Table 2, row -35; centre of the piece", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Freezing against trichinae in Europe
+pub static TRICHINA_FREEZING_EUROPE: [Cited<Freezing>; 8] = [
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-25.0), store: PrintedTemperature::Celsius(-25.0), thickest: Some(centimeters(25.0)), time: seconds(864000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "1-room-air-pieces-up-to-25-cm-25-0",
+            printed: "room air, pieces up to 25 cm: -25 °C for 240 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 1", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-25.0), store: PrintedTemperature::Celsius(-25.0), thickest: Some(centimeters(50.0)), time: seconds(1728000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "1-room-air-pieces-over-25-and-up-to-50-cm-25-0",
+            printed: "room air, pieces over 25 and up to 50 cm: -25 °C for 480 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 1", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-15.0), store: PrintedTemperature::Celsius(-15.0), thickest: Some(centimeters(15.0)), time: seconds(1728000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "2-pieces-up-to-15-cm-15-0",
+            printed: "pieces up to 15 cm: -15 °C for 480 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-23.0), store: PrintedTemperature::Celsius(-23.0), thickest: Some(centimeters(15.0)), time: seconds(864000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "2-pieces-up-to-15-cm-23-0",
+            printed: "pieces up to 15 cm: -23 °C for 240 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-29.0), store: PrintedTemperature::Celsius(-29.0), thickest: Some(centimeters(15.0)), time: seconds(518400.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "2-pieces-up-to-15-cm-29-0",
+            printed: "pieces up to 15 cm: -29 °C for 144 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-15.0), store: PrintedTemperature::Celsius(-15.0), thickest: Some(centimeters(50.0)), time: seconds(2592000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "2-pieces-over-15-and-up-to-50-cm-15-0",
+            printed: "pieces over 15 and up to 50 cm: -15 °C for 720 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-25.0), store: PrintedTemperature::Celsius(-25.0), thickest: Some(centimeters(50.0)), time: seconds(1728000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "2-pieces-over-15-and-up-to-50-cm-25-0",
+            printed: "pieces over 15 and up to 50 cm: -25 °C for 480 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-29.0), store: PrintedTemperature::Celsius(-29.0), thickest: Some(centimeters(50.0)), time: seconds(1036800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "2-pieces-over-15-and-up-to-50-cm-29-0",
+            printed: "pieces over 15 and up to 50 cm: -29 °C for 288 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 2", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Freezing against trichinae in Europe: by the temperature in the middle.
+pub static TRICHINA_FREEZING_EUROPE_CORE: [Cited<Freezing>; 8] = [
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-18.0), store: PrintedTemperature::Celsius(-18.0), thickest: None, time: seconds(381600.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "3-core-18-0",
+            printed: "core: -18 °C for 106 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-21.0), store: PrintedTemperature::Celsius(-21.0), thickest: None, time: seconds(295200.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "3-core-21-0",
+            printed: "core: -21 °C for 82 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-23.5), store: PrintedTemperature::Celsius(-23.5), thickest: None, time: seconds(226800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "3-core-23-5",
+            printed: "core: -23.5 °C for 63 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-26.0), store: PrintedTemperature::Celsius(-26.0), thickest: None, time: seconds(172800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "3-core-26-0",
+            printed: "core: -26 °C for 48 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-29.0), store: PrintedTemperature::Celsius(-29.0), thickest: None, time: seconds(126000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "3-core-29-0",
+            printed: "core: -29 °C for 35 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-32.0), store: PrintedTemperature::Celsius(-32.0), thickest: None, time: seconds(79200.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "3-core-32-0",
+            printed: "core: -32 °C for 22 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-35.0), store: PrintedTemperature::Celsius(-35.0), thickest: None, time: seconds(28800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "3-core-35-0",
+            printed: "core: -35 °C for 8 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Celsius(-37.0), store: PrintedTemperature::Celsius(-37.0), thickest: None, time: seconds(1800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-europe",
+            key: "3-core-37-0",
+            printed: "core: -37 °C for 0.5 h",
+            citation: Citation { source: &sources::FR1986VIII, place: "methode 3", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Freezing against trichinae in Pennsylvania: group1.
+pub static TRICHINA_FREEZING_PENNSYLVANIA_GROUP1: [Cited<Freezing>; 3] = [
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(5.0), store: PrintedTemperature::Fahrenheit(5.0), thickest: Some(centimeters(15.24)), time: seconds(1728000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-pennsylvania",
+            key: "5",
+            printed: "5 °F: 20 days up to 6 in thick, 30 days above that and up to 27 in",
+            citation: Citation { source: &sources::PACODE1_333, place: "(a) table, row 5", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(-10.0), store: PrintedTemperature::Fahrenheit(-10.0), thickest: Some(centimeters(15.24)), time: seconds(864000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-pennsylvania",
+            key: "10",
+            printed: "-10 °F: 10 days up to 6 in thick, 10 days above that and up to 27 in",
+            citation: Citation { source: &sources::PACODE1_333, place: "(a) table, row -10", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "printed 10 for group 2; the federal rule and jama1954 have 20: treat as a misprint, use 20",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(-20.0), store: PrintedTemperature::Fahrenheit(-20.0), thickest: Some(centimeters(15.24)), time: seconds(518400.0) },
+        row: Row {
+            table: "cook/trichina-freezing-pennsylvania",
+            key: "20",
+            printed: "-20 °F: 6 days up to 6 in thick, 12 days above that and up to 27 in",
+            citation: Citation { source: &sources::PACODE1_333, place: "(a) table, row -20", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Freezing against trichinae in Pennsylvania: group2.
+pub static TRICHINA_FREEZING_PENNSYLVANIA_GROUP2: [Cited<Freezing>; 3] = [
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(5.0), store: PrintedTemperature::Fahrenheit(5.0), thickest: Some(centimeters(68.58)), time: seconds(2592000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-pennsylvania",
+            key: "5",
+            printed: "5 °F: 20 days up to 6 in thick, 30 days above that and up to 27 in",
+            citation: Citation { source: &sources::PACODE1_333, place: "(a) table, row 5", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(-10.0), store: PrintedTemperature::Fahrenheit(-10.0), thickest: Some(centimeters(68.58)), time: seconds(864000.0) },
+        row: Row {
+            table: "cook/trichina-freezing-pennsylvania",
+            key: "10",
+            printed: "-10 °F: 10 days up to 6 in thick, 10 days above that and up to 27 in",
+            citation: Citation { source: &sources::PACODE1_333, place: "(a) table, row -10", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "printed 10 for group 2; the federal rule and jama1954 have 20: treat as a misprint, use 20",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(-20.0), store: PrintedTemperature::Fahrenheit(-20.0), thickest: Some(centimeters(68.58)), time: seconds(1036800.0) },
+        row: Row {
+            table: "cook/trichina-freezing-pennsylvania",
+            key: "20",
+            printed: "-20 °F: 6 days up to 6 in thick, 12 days above that and up to 27 in",
+            citation: Citation { source: &sources::PACODE1_333, place: "(a) table, row -20", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Freezing against trichinae by room temperature (removed in 2018): group1.
+pub static TRICHINA_FREEZING_GROUP1: [Cited<Freezing>; 3] = [
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(5.0), store: PrintedTemperature::Fahrenheit(5.0), thickest: Some(centimeters(15.24)), time: seconds(1728000.0) },
+        row: Row {
+            table: "cook/trichina-freezing",
+            key: "5",
+            printed: "5 °F: 20 days up to 6 in thick, 30 days above that and up to 27 in",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2) Table 1, row 5; groups (c)(2)(i), (ii)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(-10.0), store: PrintedTemperature::Fahrenheit(-10.0), thickest: Some(centimeters(15.24)), time: seconds(864000.0) },
+        row: Row {
+            table: "cook/trichina-freezing",
+            key: "10",
+            printed: "-10 °F: 10 days up to 6 in thick, 20 days above that and up to 27 in",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2) Table 1, row -10; groups (c)(2)(i), (ii)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(-20.0), store: PrintedTemperature::Fahrenheit(-20.0), thickest: Some(centimeters(15.24)), time: seconds(518400.0) },
+        row: Row {
+            table: "cook/trichina-freezing",
+            key: "20",
+            printed: "-20 °F: 6 days up to 6 in thick, 12 days above that and up to 27 in",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2) Table 1, row -20; groups (c)(2)(i), (ii)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Freezing against trichinae by room temperature (removed in 2018): group2.
+pub static TRICHINA_FREEZING_GROUP2: [Cited<Freezing>; 3] = [
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(5.0), store: PrintedTemperature::Fahrenheit(5.0), thickest: Some(centimeters(68.58)), time: seconds(2592000.0) },
+        row: Row {
+            table: "cook/trichina-freezing",
+            key: "5",
+            printed: "5 °F: 20 days up to 6 in thick, 30 days above that and up to 27 in",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2) Table 1, row 5; groups (c)(2)(i), (ii)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(-10.0), store: PrintedTemperature::Fahrenheit(-10.0), thickest: Some(centimeters(68.58)), time: seconds(1728000.0) },
+        row: Row {
+            table: "cook/trichina-freezing",
+            key: "10",
+            printed: "-10 °F: 10 days up to 6 in thick, 20 days above that and up to 27 in",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2) Table 1, row -10; groups (c)(2)(i), (ii)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Freezing { freeze: PrintedTemperature::Fahrenheit(-20.0), store: PrintedTemperature::Fahrenheit(-20.0), thickest: Some(centimeters(68.58)), time: seconds(1036800.0) },
+        row: Row {
+            table: "cook/trichina-freezing",
+            key: "20",
+            printed: "-20 °F: 6 days up to 6 in thick, 12 days above that and up to 27 in",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(2) Table 1, row -20; groups (c)(2)(i), (ii)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Heating against trichinae (removed in 2018)
+pub static TRICHINA_HEAT: [Cited<Hold>; 13] = [
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(120.0, 49.0), time: seconds(75600.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "120",
+            printed: "21 hours",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 120", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(122.0, 50.0), time: seconds(34200.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "122",
+            printed: "9.5 hours",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 122", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(124.0, 51.1), time: seconds(16200.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "124",
+            printed: "4.5 hours",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 124", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(126.0, 52.2), time: seconds(7200.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "126",
+            printed: "2 hours",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 126", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(128.0, 53.4), time: seconds(3600.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "128",
+            printed: "1 hour",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 128", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "Prints 53.4 °C, where 128 °F is 53.3 °C.",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(130.0, 54.5), time: seconds(1800.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "130",
+            printed: "30 minutes",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 130", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "Prints 54.5 °C, where 130 °F is 54.4 °C.",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(132.0, 55.6), time: seconds(900.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "132",
+            printed: "15 minutes",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 132", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(134.0, 56.7), time: seconds(360.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "134",
+            printed: "6 minutes",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 134", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(136.0, 57.8), time: seconds(180.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "136",
+            printed: "3 minutes",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 136", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(138.0, 58.9), time: seconds(120.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "138",
+            printed: "2 minutes",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 138", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(140.0, 60.0), time: seconds(60.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "140",
+            printed: "1 minute",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 140", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(142.0, 61.1), time: seconds(60.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "142",
+            printed: "1 minute",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 142", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Hold { temperature: PrintedTemperature::Both(144.0, 62.2), time: seconds(0.0) },
+        row: Row {
+            table: "cook/trichina-heat",
+            key: "144",
+            printed: "Instant",
+            citation: Citation { source: &sources::CFR9_318_10_2015, place: "(c)(1)(i) table, row 144", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
         },
     },
 ];

@@ -1,5 +1,5 @@
 use core::marker::PhantomData;
-use uom::si::f64::{Mass, Time, Volume};
+use uom::si::f64::{Length, Mass, Time, Volume};
 
 /// Units of mass. One avoirdupois pound is 0.453 592 37 kg exactly, and an ounce a
 /// sixteenth of it (Weights and Measures Act 1985, Schedule 1, Part V).
@@ -99,4 +99,12 @@ in_const!(
 in_const!(
     /// A time in days of 24 hours, also in a `const`.
     days, Time, 86_400.0
+);
+in_const!(
+    /// A length in centimeters, also in a `const`.
+    centimeters, Length, 0.01
+);
+in_const!(
+    /// A length in inches of 25.4 mm, also in a `const`.
+    inches, Length, 0.0254
 );

@@ -47,7 +47,8 @@ mod word;
 
 pub use duration::read_duration;
 pub use exact::{
-    days, gallons, grams, hours, kilograms, liters, mass, minutes, ounces, pounds, seconds, volume,
+    centimeters, days, gallons, grams, hours, inches, kilograms, liters, mass, minutes, ounces,
+    pounds, seconds, volume,
 };
 pub use print::{Shown, ShownRange};
 pub use problem::{Kind, ReadError, ReadProblem};
@@ -57,4 +58,4 @@ pub use read::{
 };
 pub use reading::{PrintedTemperature, Reading, Scale};
 pub use show::{MassUnit, floor_to_division, show_duration, show_mass, show_mass_like};
-pub use uom::si::f64::{Mass, TemperatureInterval, ThermodynamicTemperature, Time, Volume};
+pub use uom::si::f64::{Length, Mass, TemperatureInterval, ThermodynamicTemperature, Time, Volume};

@@ -51,3 +51,13 @@ fn a_second_keying_of_each_table_agrees_with_the_first() {
 fn a_second_keying_of_the_limits_outside_the_united_states_agrees_with_the_first() {
     second_key::compare_elsewhere(&References::read());
 }
+
+#[test]
+fn a_second_keying_of_what_is_added_to_a_cure_agrees_with_the_first() {
+    second_key::compare_additives(&References::read());
+}
+
+#[test]
+fn a_second_keying_of_the_tables_of_cooking_agrees_with_the_first() {
+    second_key::compare_cook(&References::read());
+}

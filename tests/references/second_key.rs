@@ -1,6 +1,8 @@
 //! A second keying of the tables that can hurt, typed independently of the
 //! first, in `references/second-key/`.
 
+use std::collections::BTreeSet;
+
 use greenweight::units::read_duration;
 
 use greenweight_references::{References, Row, read, root};
@@ -190,4 +192,117 @@ pub fn compare_elsewhere(references: &References) {
         }
     }
     assert_eq!(compared, typed.len(), "rows of a table that is not compared");
+}
+
+/// What is added to a cure, and what may be in the finished product, in the United States.
+pub fn compare_additives(references: &References) {
+    let named = |agent: &str| agent.replace('-', " ");
+    let figure = |cell: &str| cell.parse::<f64>().unwrap().to_bits();
+    let mut first = BTreeSet::new();
+    for row in &references.table("cure/us-accelerators").rows {
+        let figures = ["mg_per_kg", "mg_per_kg_from_percent"];
+        for mg_per_kg in figures.iter().filter_map(|name| row.maybe_number(name)) {
+            for agent in row.list("agents") {
+                first.insert((named(agent), mg_per_kg.to_bits()));
+            }
+        }
+    }
+    for row in &references.table("cure/us-phosphates").rows {
+        first.extend(
+            row.maybe_number("mg_per_kg").map(|mg| ("phosphates".to_owned(), mg.to_bits())),
+        );
+    }
+    let ours = |agent: &str| first.iter().any(|(known, _)| *known == named(agent));
+    let second: BTreeSet<_> = lines("cure-us-additives.csv")
+        .iter()
+        .filter(|cells| !cells[2].is_empty() && ours(&cells[0]))
+        .map(|cells| (named(&cells[0]), figure(&cells[2])))
+        .collect();
+    assert_eq!(first, second, "cure-us-additives.csv");
+    assert_eq!(second.len(), 10);
+
+    let finished = lines("cure-us-finished.csv");
+    let mut compared = 0;
+    for row in &references.table("cure/us-fda").rows {
+        let foods: &[&str] = match row.words("product_key") {
+            "fda/tuna" => &["smoked cured tunafish products"],
+            "fda/sablefish-salmon-shad" => {
+                &["smoked cured sablefish", "smoked cured salmon", "smoked cured shad"]
+            }
+            "fda/home-cure" => {
+                &["home-cured meat and meat products including poultry and wild game"]
+            }
+            "fda/smoked-chub" => &["smoked chub (commercial)"],
+            // Whatever is not in the list: there is no line of it.
+            "fda/other-fish" => &[],
+            other => panic!("{other}"),
+        };
+        let low = row.number("mg_per_kg");
+        let expected = match row.maybe_number("mg_per_kg_high") {
+            Some(high) => format!("{low};{high}"),
+            None => low.to_string(),
+        };
+        for food in foods {
+            let agent = format!("sodium {}", row.words("substance"));
+            let found = finished.iter().find(|cells| cells[0] == *food && cells[1] == agent);
+            assert_eq!(found.map(|cells| cells[2].as_str()), Some(&*expected), "{food}, {agent}");
+            compared += 1;
+        }
+    }
+    let residual = &references.table("cure/us-residual").rows[0];
+    let last = finished.last().unwrap();
+    assert_eq!(residual.number("mg_per_kg").to_string(), last[2]);
+    // All but that and the salt of the chub, which stands with smoked fish.
+    assert_eq!(compared + 2, finished.len());
+}
+
+/// The dwell tables of the cook's room.
+pub fn compare_cook(references: &References) {
+    let table = |path| references.table(path).rows.iter();
+    let cells = |row: &Row, names: &[&str]| -> Vec<String> {
+        names.iter().map(|name| row.number(name).to_string()).collect()
+    };
+    let poultry = table("cook/fsis-poultry-dwell").map(|row| {
+        let mut typed = vec![row.words("bird").to_owned(), row.number("fahrenheit").to_string()];
+        typed.extend(row.numbers("dwell_7_log_s").iter().map(f64::to_string));
+        typed
+    });
+    same("cook-fsis-poultry.csv", poultry);
+    let five =
+        table("cook/fsis-meat-5-log").map(|row| cells(row, &["fahrenheit", "dwell_5_log_s"]));
+    same("cook-fsis-meat-5-log.csv", five);
+    let patties = table("cook/patties").map(|row| cells(row, &["fahrenheit", "hold_s"]));
+    same("cook-patties.csv", patties);
+    let heat =
+        table("cook/trichina-heat").map(|row| cells(row, &["fahrenheit", "celsius", "hold_s"]));
+    same("cook-trichina-heat.csv", heat);
+    let hours = |row: &Row, group: &str| {
+        let days = row.number(&format!("group{group}_days"));
+        let f = row.number("fahrenheit").to_string();
+        vec!["1".to_owned(), f, group.to_owned(), (days * 24.0).to_string()]
+    };
+    let rooms: Vec<_> = ["1", "2"]
+        .iter()
+        .flat_map(|group| table("cook/trichina-freezing").map(move |row| hours(row, group)))
+        .collect();
+    let core = table("cook/trichina-freezing-core").map(|row| {
+        let f = row.number("fahrenheit").to_string();
+        vec!["2".to_owned(), f, String::new(), row.number("hold_h").to_string()]
+    });
+    let mut first: Vec<_> = rooms.into_iter().chain(core).collect();
+    let mut second = lines("cook-trichina-freezing.csv");
+    first.sort();
+    second.sort();
+    assert_eq!(first, second, "cook-trichina-freezing.csv");
+    let shop = |which: &'static str, path| {
+        table(path).map(move |row| {
+            let (f, s) = (row.number("fahrenheit"), row.number("hold_s"));
+            vec![which.to_owned(), f.to_string(), s.to_string()]
+        })
+    };
+    same(
+        "cook-food-code-2022.csv",
+        shop("ground", "cook/food-code-2022-ground")
+            .chain(shop("roast", "cook/food-code-2022-roasts")),
+    );
 }

@@ -70,7 +70,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
             "use super::limit::{CompositionLimit, CountryHam, LeastProtein, WeightGain};\nuse super::table_rows::{Composition, CookingYield, KitchenMeasure};\n"
         }
         "cook" => {
-            "use super::{ComeUpLimit, Dwell, Dwell5, Endpoint, PoultryDwell};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, seconds};\n"
+            "use super::air::{Barometer, Saturation, WetBulb};\nuse super::hold::Hold;\nuse super::humidity::{HumidityOption, LargePiece};\nuse super::parasite::Freezing;\nuse super::{ComeUpLimit, Dwell, Dwell5, Endpoint, PoultryDwell};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, Time, centimeters, hours, pounds, seconds};\n"
         }
         "store" => {
             "use super::{FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::units::PrintedTemperature;\n"
@@ -160,6 +160,50 @@ fn fields(kind: &str, row: &Row, pairs: &[&str]) -> String {
         })
         .collect();
     format!("{kind} {{ {} }}", parts.join(", "))
+}
+
+fn hold(row: &Row) -> String {
+    let time = row.maybe_number("hold_s").unwrap_or(0.0);
+    format!("Hold {{ temperature: {}, time: seconds({time:?}) }}", temperature(row))
+}
+
+/// Rows of freezing: by how thick a piece is, or, where a row names no thickness, by the
+/// temperature in its middle.
+fn freezing(table: &Table, name: &str) -> String {
+    let value = |row: &Row, thickest: Option<f64>, time: f64| {
+        let store = match (row.maybe_number("store_f"), row.maybe_number("store_c")) {
+            (Some(f), Some(c)) => format!("PrintedTemperature::Both({f:?}, {c:?})"),
+            _ => temperature(row),
+        };
+        let thickest = option(thickest.map(|cm| format!("centimeters({cm:?})")));
+        format!(
+            "Freezing {{ freeze: {}, store: {store}, thickest: {thickest}, time: seconds({time:?}) }}",
+            temperature(row)
+        )
+    };
+    let kind = "Freezing";
+    if table.shape == "freezing-room" {
+        return ["group1", "group2"]
+            .into_iter()
+            .map(|group| {
+                let doc = format!("{}: {group}.", table.title);
+                let name = format!("{name}_{}", constant(group));
+                array(table, &doc, &name, kind, &table.rows, |row| {
+                    let thickest = row.number(&format!("{group}_max_in")) * 2.54;
+                    value(row, Some(thickest), row.number(&format!("{group}_days")) * 86_400.0)
+                })
+            })
+            .collect();
+    }
+    let of = |row: &Row| value(row, row.maybe_number("thickest_cm"), row.number("hold_s"));
+    let (by_size, by_core): (Vec<_>, Vec<_>) =
+        table.rows.iter().partition(|row| row.maybe_number("thickest_cm").is_some());
+    if by_size.is_empty() {
+        return array(table, &table.title, name, kind, by_core, of);
+    }
+    let core = format!("{}: by the temperature in the middle.", table.title);
+    array(table, &table.title, name, kind, by_size, of)
+        + &array(table, &core, &format!("{name}_CORE"), kind, by_core, of)
 }
 
 /// The name of a static for one row: the table's alone where it has one row.
@@ -430,6 +474,50 @@ fn statics(table: &Table) -> String {
         "dwell-5-log" => array(table, &table.title, &name, "Dwell5", rows, |row| {
             format!("Dwell5 {{ temperature: {}, time: seconds({:?}) }}", temperature(row), row.number("dwell_5_log_s"))
         }),
+        "freezing" | "freezing-room" => freezing(table, &name),
+        "humidity" => array(table, &table.title, &name, "HumidityOption", rows, |row| {
+            let endpoint = row.maybe_number("endpoint_min_f").map(|f| {
+                format!("PrintedTemperature::Both({f:?}, {:?})", row.number("endpoint_min_c"))
+            });
+            format!(
+                "HumidityOption {{ share_of_the_cook: {:?}, at_least: hours({:?}), endpoint: {}, relative_humidity: {}, shortest_cook: hours({:?}) }}",
+                row.number("min_fraction_of_cook_time"),
+                row.maybe_number("min_hours").unwrap_or(0.0),
+                option(endpoint),
+                option(row.maybe_number("rh_pct").map(number)),
+                row.maybe_number("min_total_cook_hours").unwrap_or(0.0),
+            )
+        }),
+        "humid-air" => rows
+            .iter()
+            .map(|row| {
+                let name = constant(&row.key);
+                let (kind, names): (_, &[&str]) = if row.has("c_ln") {
+                    ("Saturation", &["c_inverse", "c0", "c1", "c2", "c3", "c4", "c_ln"])
+                } else if row.has("latent") {
+                    ("WetBulb", &["latent", "latent_slope", "air", "vapour", "water"])
+                } else if row.has("power") {
+                    ("Barometer", &["at_sea", "per_metre", "power"])
+                } else {
+                    return one(table, row, &name, "pub(super) static", "f64", &number(row.number("ratio")));
+                };
+                let pairs: Vec<_> = names.iter().map(|name| format!("{name}:{name}")).collect();
+                let pairs: Vec<_> = pairs.iter().map(String::as_str).collect();
+                one(table, row, &name, "pub(super) static", kind, &fields(kind, row, &pairs))
+            })
+            .collect(),
+        "rules" => rows
+            .iter()
+            .filter(|row| row.has("constant"))
+            .map(|row| {
+                let name = format!("{name}_{}", constant(row.words("constant")));
+                match row.maybe_number("max_s") {
+                    Some(most) => one(table, row, &name, "pub static", "Time", &format!("seconds({most:?})")),
+                    None => one(table, row, &name, "pub static", "Hold", &hold(row)),
+                }
+            })
+            .collect(),
+        "hold" => array(table, &table.title, &name, "Hold", rows, hold),
         "poultry-dwell" => ["chicken", "turkey"]
             .into_iter()
             .map(|bird| {
@@ -446,8 +534,12 @@ fn statics(table: &Table) -> String {
             .collect(),
         "parameter" => rows
             .iter()
-            .filter(|row| row.key == "come-up-time-max")
+            .filter(|row| ["come-up-time-max", "humidity-exempt-weight"].contains(&row.key.as_str()))
             .map(|row| {
+                if row.key == "humidity-exempt-weight" {
+                    let value = format!("LargePiece {{ mass: pounds({:?}), oven: PrintedTemperature::Both({:?}, {:?}) }}", row.number("min_lb"), row.number("oven_min_f"), row.number("oven_min_c"));
+                    return one(table, row, "FSIS_LARGE_PIECE", "pub static", "LargePiece", &value);
+                }
                 let value = format!("ComeUpLimit {{ low_fahrenheit: {:?}, high_fahrenheit: {:?}, most: seconds({:?}) }}", row.number("low_f"), row.number("high_f"), row.number("max_s"));
                 one(table, row, "FSIS_COME_UP", "pub static", "ComeUpLimit", &value)
             })

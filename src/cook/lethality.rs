@@ -18,6 +18,7 @@ pub struct Resistance {
     d: f64,
     reference: f64,
     z: f64,
+    z_above: f64,
 }
 
 impl Resistance {
@@ -27,11 +28,109 @@ impl Resistance {
     /// [`OutOfRange`] for a D outside a microsecond to thirty years, a z outside 0.1 to 100 K,
     /// and a temperature outside −100 to 400 °C.
     pub fn new(d: Time, at: Reading, z: TemperatureInterval) -> Result<Self, OutOfRange> {
-        Ok(Self {
-            d: D.check(d.value)?,
-            reference: CELSIUS.check(at.on(Scale::Celsius).value())?,
-            z: Z.check(z.value)?,
-        })
+        let z = Z.check(z.value)?;
+        let (d, reference) = (D.check(d.value)?, CELSIUS.check(at.on(Scale::Celsius).value())?);
+        Ok(Self { d, reference, z, z_above: z })
+    }
+
+    /// The same with another z above the temperature of D, as the table of *C. botulinum* that
+    /// does not break down protein has: 7 °C below 90 °C, 10 °C above.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for a z outside 0.1 to 100 K.
+    pub fn with_z_above(self, z: TemperatureInterval) -> Result<Self, OutOfRange> {
+        Ok(Self { z_above: Z.check(z.value)?, ..self })
+    }
+
+    /// From measured D-values: the line of least squares through log₁₀ D over temperature, read
+    /// at a reference temperature. z = −1 / slope. Two values give the line through both.
+    ///
+    /// `None` for fewer than two temperatures, for one the line does not fall over, and for a
+    /// D, z or temperature out of range.
+    ///
+    /// ```
+    /// use greenweight::cook::Resistance;
+    /// use greenweight::units::{Reading, Scale, minutes};
+    ///
+    /// // A teaching example: 10, 3 and 1 min at 110, 115 and 120 °C give z = 10 °C.
+    /// let celsius = |value| Reading::new(value, Scale::Celsius);
+    /// let measured = [
+    ///     (celsius(110.0)?, minutes(10.0)),
+    ///     (celsius(115.0)?, minutes(3.0)),
+    ///     (celsius(120.0)?, minutes(1.0)),
+    /// ];
+    /// let line = Resistance::fit(&measured, celsius(115.0)?).ok_or("no line")?;
+    /// assert!((line.z().value - 10.0).abs() < 1e-9);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn fit(measured: &[(Reading, Time)], at: Reading) -> Option<Self> {
+        let points = || measured.iter().map(|(t, d)| (t.on(Scale::Celsius).value(), d.value));
+        let (mut count, mut mean_t, mut mean_log) = (0.0, 0.0, 0.0);
+        for (t, d) in points() {
+            D.check(d).ok()?;
+            count += 1.0;
+            mean_t += t;
+            mean_log += libm::log10(d);
+        }
+        (mean_t, mean_log) = (mean_t / count, mean_log / count);
+        let (mut squares, mut products) = (0.0, 0.0);
+        for (t, d) in points() {
+            squares += (t - mean_t) * (t - mean_t);
+            products += (t - mean_t) * (libm::log10(d) - mean_log);
+        }
+        let slope = products / squares;
+        let z = crate::units::TemperatureInterval::new::<uom::si::temperature_interval::kelvin>(
+            -1.0 / slope,
+        );
+        let log = mean_log + slope * (at.on(Scale::Celsius).value() - mean_t);
+        Self::new(seconds(libm::pow(10.0, log)), at, z).ok()
+    }
+
+    /// D, the time for one log, at its temperature.
+    #[must_use]
+    pub fn d(&self) -> Time {
+        seconds(self.d)
+    }
+
+    /// z below the temperature of D.
+    #[must_use]
+    pub fn z(&self) -> TemperatureInterval {
+        TemperatureInterval::new::<uom::si::temperature_interval::kelvin>(self.z)
+    }
+
+    /// The lethal rate at a temperature: how many minutes at the temperature of D one minute
+    /// counts for. L = 10^((T − T_ref) / z).
+    ///
+    /// ```
+    /// use greenweight::cook::Resistance;
+    /// use greenweight::units::{Reading, Scale, minutes, read_tolerance};
+    ///
+    /// let celsius = |value| Reading::new(value, Scale::Celsius);
+    /// let listeria = Resistance::new(minutes(2.0 / 6.0), celsius(70.0)?, read_tolerance("7.5 °C")?)?;
+    /// // FDA fish guide 2020, appendix 4, Table A-3: 0.117 at 63 °C, so 17 min for six logs.
+    /// assert!((listeria.rate(celsius(63.0)?) - 0.117).abs() < 0.0006);
+    /// assert!((listeria.time_for(6.0, celsius(63.0)?).value / 60.0 - 17.15).abs() < 0.01);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn rate(&self, at: Reading) -> f64 {
+        self.rate_at(at.on(Scale::Celsius).value())
+    }
+
+    /// How long a temperature takes for so many logs.
+    #[must_use]
+    pub fn time_for(&self, logs: f64, at: Reading) -> Time {
+        seconds(logs * self.d / self.rate(at))
+    }
+
+    fn rate_at(&self, celsius: f64) -> f64 {
+        libm::exp(self.per_kelvin(celsius) * (celsius - self.reference))
+    }
+
+    /// ln 10 / z, on the side of the reference temperature.
+    fn per_kelvin(&self, celsius: f64) -> f64 {
+        core::f64::consts::LN_10 / if celsius < self.reference { self.z } else { self.z_above }
     }
 }
 
@@ -67,8 +166,10 @@ impl Resistance {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Lethality {
     resistance: Resistance,
-    /// ln 10 / z.
-    per_kelvin: f64,
+    /// ln 10 / z, below the bend and above.
+    per_kelvin: [f64; 2],
+    /// Where z changes; below everything where it does not.
+    bend: f64,
     counted_from: f64,
     /// What is summed up, in blocks, so that ten million small sums cost no digits.
     sum: f64,
@@ -92,7 +193,12 @@ impl Lethality {
     pub fn new(resistance: Resistance, counted_from: Reading) -> Result<Self, OutOfRange> {
         Ok(Self {
             resistance,
-            per_kelvin: core::f64::consts::LN_10 / resistance.z,
+            per_kelvin: [resistance.z, resistance.z_above].map(|z| core::f64::consts::LN_10 / z),
+            bend: if (resistance.z - resistance.z_above).abs() > 0.0 {
+                resistance.reference
+            } else {
+                f64::NEG_INFINITY
+            },
             counted_from: CELSIUS.check(counted_from.on(Scale::Celsius).value())?,
             sum: 0.0,
             block: 0.0,
@@ -104,16 +210,13 @@ impl Lethality {
         })
     }
 
-    fn rate_of(&self, celsius: f64) -> f64 {
-        libm::exp(self.per_kelvin * (celsius - self.resistance.reference))
-    }
-
     /// Counts a segment.
     #[inline]
     pub fn add(&mut self, segment: &Segment) {
         let (a, b) = (segment.from.celsius(), segment.to.celsius());
-        if a < self.counted_from || b < self.counted_from {
-            self.add_above_floor(segment);
+        let (cold, warm) = (a < self.bend, b < self.bend);
+        if a < self.counted_from || b < self.counted_from || cold != warm {
+            self.add_in_parts(segment);
             return;
         }
         self.in_block = self.in_block.wrapping_add(1);
@@ -122,9 +225,11 @@ impl Lethality {
         let known = self.rate_at == a;
         if !known || self.in_block >= BLOCK {
             self.settle();
-            self.rate = self.rate_of(a);
+            self.rate = self.resistance.rate_at(a);
         }
-        self.count(segment.seconds(), self.rate, self.per_kelvin * (b - a));
+        let [below, above] = self.per_kelvin;
+        let per_kelvin = if cold { below } else { above };
+        self.count(segment.seconds(), self.rate, per_kelvin * (b - a));
         self.rate_at = b;
     }
 
@@ -138,21 +243,34 @@ impl Lethality {
         self.rate = end;
     }
 
-    /// A segment of which part, or all, lies below what is counted.
+    /// A segment of which part, or all, lies below what is counted, or across the bend.
     #[cold]
-    fn add_above_floor(&mut self, segment: &Segment) {
+    fn add_in_parts(&mut self, segment: &Segment) {
         self.settle();
+        self.rate_at = f64::NAN;
         let (a, b) = (segment.from.celsius(), segment.to.celsius());
         let seconds = segment.seconds_at_or_above(self.counted_from);
         if seconds <= 0.0 {
-            self.rate_at = f64::NAN;
             return;
         }
+        // What lies above the floor, and counts; by the lower end, the floor itself.
         let floor = self.counted_from;
         let (from, to) = (if a < floor { floor } else { a }, if b < floor { floor } else { b });
-        // What lies above the floor, and counts; by the lower end, the floor itself.
-        self.count(seconds, self.rate_of(from), self.per_kelvin * (to - from));
-        self.rate_at = if b < floor { f64::NAN } else { to };
+        let [below, above] = self.per_kelvin;
+        let (bend, rate) = (self.bend, self.resistance.rate_at(from));
+        if (from < bend) == (to < bend) {
+            let per_kelvin = if from < bend { below } else { above };
+            self.count(seconds, rate, per_kelvin * (to - from));
+            return;
+        }
+        let share = (bend - from) / (to - from);
+        let (first, second) = if from < bend { (below, above) } else { (above, below) };
+        let lower = self.lower_block;
+        self.count(seconds * share, rate, first * (bend - from));
+        self.count(seconds * (1.0 - share), 1.0, second * (to - bend));
+        // One segment has one lower end.
+        let end = self.resistance.rate_at(to);
+        self.lower_block = lower + seconds * if rate < end { rate } else { end };
     }
 
     fn settle(&mut self) {

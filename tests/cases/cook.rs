@@ -1,12 +1,18 @@
 use greenweight::authority::Authority;
-use greenweight::cook::{Animals, Bird, Plan, check, dwell_row};
+use greenweight::cook::{Animals, Bird, FSIS_MEAT_5_LOG, Plan, check, dwell_row};
 use greenweight::finding::Place;
 use greenweight::food::Food;
 use greenweight::range::Range;
-use greenweight::units::{Reading, Scale, TemperatureInterval, Time, read_tolerance, seconds};
+use greenweight::units::{
+    PrintedTemperature, Reading, Scale, TemperatureInterval, Time, read_tolerance, seconds,
+};
 use serde_json::json;
 
 use super::case::{Answer, Case, answer_of};
+
+fn lookup(reading: Reading) -> PrintedTemperature {
+    dwell_row(reading).unwrap().value.temperature
+}
 
 pub fn dwell(case: &Case) -> Answer {
     let reading = Reading::new(case.number("fahrenheit"), Scale::Fahrenheit).unwrap();
@@ -14,6 +20,10 @@ pub fn dwell(case: &Case) -> Answer {
     let time = match case.number("logs") {
         7.0 => row.for_7_log,
         6.5 => row.for_6_5_log,
+        5.0 => {
+            let row = FSIS_MEAT_5_LOG.iter().find(|row| row.value.temperature == lookup(reading));
+            row.unwrap().value.time
+        }
         other => panic!("{}: no column of {other} log", case.key),
     };
     Answer::from([("seconds", json!(time.value))])
@@ -48,4 +58,24 @@ pub fn cook(case: &Case) -> Answer {
     let mut findings = Vec::new();
     check(&plan, authority, None, &mut |finding| findings.push(finding));
     answer_of(&findings)
+}
+
+/// The table that the federal guideline is asked for.
+pub fn required_table(food: Food, animals: Animals) -> &'static str {
+    let inside = Reading::new(150.0, Scale::Fahrenheit).ok();
+    let held = Range::exactly(seconds(1.0)).ok();
+    let plan = Plan {
+        food,
+        animals,
+        bird: Bird::Other,
+        fat: None,
+        inside,
+        thermometer: None,
+        held,
+        rested: None,
+        place: Place::default(),
+    };
+    let mut table = "";
+    check(&plan, Authority::UsFsis, None, &mut |finding| table = finding.rows[0].unwrap().table);
+    table
 }

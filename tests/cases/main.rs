@@ -7,6 +7,7 @@ mod cook;
 mod cure;
 mod elsewhere;
 mod fat;
+mod lethality;
 mod salt;
 mod smoke;
 mod store;
@@ -20,8 +21,8 @@ use rstest::rstest;
 use serde_json::{Value, json};
 
 /// The rooms that have a case file.
-const ROOMS: [&str; 8] =
-    ["units", "cure", "cure-elsewhere", "salt", "fat", "cook", "store", "smoke"];
+const ROOMS: [&str; 9] =
+    ["units", "cure", "cure-elsewhere", "salt", "fat", "cook", "lethality", "store", "smoke"];
 
 fn run(case: &Case) -> Answer {
     match case.operation.as_str() {
@@ -113,6 +114,25 @@ fn run(case: &Case) -> Answer {
         "salt_share" => fat::salt_share(case),
         "dwell" => cook::dwell(case),
         "cook" => cook::cook(case),
+        "hold" => lethality::hold(case),
+        "poultry" => lethality::poultry(case),
+        "poultry_span" => lethality::poultry_span(case),
+        "held" => lethality::held(case),
+        "reheat" => lethality::reheat(case),
+        "humid_time" => lethality::humid_time(case),
+        "humidity_options" => lethality::humidity_options(case),
+        "large_piece" => lethality::large_piece(case),
+        "come_up" => lethality::come_up(case),
+        "come_up_again" => lethality::come_up_again(case),
+        "required" => lethality::required(case),
+        "equivalent" => lethality::equivalent(case),
+        "fitted" => lethality::fitted(case),
+        "fitted_table" => lethality::fitted_table(case),
+        "equation" => lethality::equation(case),
+        "integrated" => lethality::integrated(case),
+        "one_step" => lethality::one_step(case),
+        "logs_of_hold" => lethality::logs_of_hold(case),
+        "freezing_against_parasites" => lethality::freezing(case),
         "chart" => store::chart(case),
         "keep" => store::keep(case),
         "cold_smoke" => smoke::cold_smoke(case),
@@ -127,6 +147,7 @@ fn run(case: &Case) -> Answer {
 #[case::salt("salt")]
 #[case::fat("fat")]
 #[case::cook("cook")]
+#[case::lethality("lethality")]
 #[case::store("store")]
 #[case::smoke("smoke")]
 fn every_case_gives_what_it_says(#[case] room: &str) {
@@ -205,6 +226,7 @@ fn the_counts_by_mark_are_printed_and_every_room_has_cases() {
 #[case::salt("salt")]
 #[case::fat("fat")]
 #[case::cook("cook")]
+#[case::lethality("lethality")]
 #[case::store("store")]
 #[case::smoke("smoke")]
 fn every_case_file_is_valid_by_the_schema_and_a_case_without_a_source_is_not(#[case] room: &str) {

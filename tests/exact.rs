@@ -297,6 +297,7 @@ fn plan(food: Food, inside: f64) -> Plan {
         fat: None,
         inside: Some(fahrenheit(inside)),
         thermometer: read_tolerance("2 °F").ok(),
+        planned: true,
         held: None,
         rested: None,
         place: PLACE,
@@ -309,7 +310,9 @@ fn for_seconds(time: f64) -> Option<Range<Time>> {
 
 fn cooked(plan: &Plan, authority: Authority) -> Vec<Finding> {
     let mut findings = Vec::new();
-    cook::check(plan, authority, None, &mut |finding| findings.push(finding));
+    cook::check(plan, &cook::Process::unknown(PLACE), authority, None, &mut |finding| {
+        findings.push(finding)
+    });
     findings
 }
 

@@ -506,6 +506,14 @@ pub(crate) static CFR9_318_22_2015: Source = Source {
     edition: "2015 annual edition (55 FR 7299 of 1990-03-01)",
 };
 
+pub(crate) static ACMSF2007: Source = Source {
+    key: "acmsf2007",
+    title: "Report on the safe cooking of burgers",
+    publisher: "UK Advisory Committee on the Microbiological Safety of Food, ad hoc group",
+    number: "",
+    edition: "March 2007",
+};
+
 pub(crate) static CFR9_318_10_2015: Source = Source {
     key: "cfr9-318-10-2015",
     title: "Prescribed treatment of pork and products containing pork to destroy trichinae",
@@ -536,6 +544,22 @@ pub(crate) static FR1986VIII: Source = Source {
     publisher: "Republique francaise",
     number: "arrete 1986-07-10, annexe VIII",
     edition: "consolidated text in open legal data",
+};
+
+pub(crate) static FSAUK_RELAY: Source = Source {
+    key: "fsauk_relay",
+    title: "Basic food hygiene: minimum cooking requirements for meat (relays the Food Standards Agency pairs)",
+    publisher: "training course page",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static HC_CHART: Source = Source {
+    key: "hc_chart",
+    title: "Safe internal cooking temperatures chart",
+    publisher: "Health Canada (transcribed in a public recipe book that cites canada.ca)",
+    number: "",
+    edition: "later than 2013 (has mechanically tenderized beef at 63 C and whole poultry 82 C)",
 };
 
 pub(crate) static MN0340: Source = Source {

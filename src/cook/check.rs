@@ -1,7 +1,12 @@
 use uom::si::f64::{TemperatureInterval, Time};
 
+use super::hold::food_code;
+use super::process::{COME_UP, HOT, HUMIDITY, PARTIAL, Process, RECORD, REHEAT};
 use super::record::{Bird, Product};
-use super::table::{FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, US_CONSUMER};
+use super::table::{
+    CANADA, FSIS_COME_UP, FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, UNITED_KINGDOM,
+    UNITED_KINGDOM_BURGERS, US_CONSUMER,
+};
 use super::{Dwell, Endpoint};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date, Row};
@@ -20,7 +25,8 @@ const ANSWERED: Rule =
     Rule::new("cook/authority", "an authority that says how this food is cooked", Force::Safety);
 
 /// The rules of this room.
-pub const RULES: [Rule; 3] = [ENDPOINT, REST, ANSWERED];
+pub const RULES: [Rule; 9] =
+    [ENDPOINT, REST, ANSWERED, RECORD, COME_UP, HUMIDITY, REHEAT, PARTIAL, HOT];
 
 const INSIDE: Missing = Missing::new(
     "the inside temperature the cook ends at",
@@ -44,7 +50,9 @@ const NO_ROW: Missing = Missing::new(
 );
 
 const POULTRY_NOTE: &str = "An older single endpoint that the guideline still lists; it prefers its tables of times. Counts only with its humidity and come-up time.";
-const DWELL_NOTE: &str = "Counts only with the humidity and the come-up time of the same guideline, which this check does not judge.";
+const DWELL_NOTE: &str =
+    "Counts only with the humidity and the come-up time of the same guideline.";
+const ROAST_NOTE: &str = "The chart of whole roasts, which asks for an oven of its own; a steak or chop that stays whole has a shorter row.";
 
 /// Whether a food holds poultry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -72,6 +80,8 @@ pub struct Plan {
     pub fat: Option<f64>,
     /// How far the thermometer may be off.
     pub thermometer: Option<TemperatureInterval>,
+    /// Whether that temperature is planned, and not only recorded.
+    pub planned: bool,
     /// How long the coldest part is held there.
     pub held: Option<Range<Time>>,
     /// How long it rests afterwards.
@@ -102,9 +112,32 @@ impl Plan {
 /// Whether an authority says how a food is cooked.
 #[must_use]
 pub fn answers(authority: Authority, food: Food) -> bool {
+    times(authority, food, false, Bird::Other, None).is_some()
+        || row_for(authority, food, Animals::NoPoultry, None).is_some()
+}
+
+/// The table of temperatures and times that an authority holds a food to.
+fn times(
+    authority: Authority,
+    food: Food,
+    poultry: bool,
+    bird: Bird,
+    fat: Option<f64>,
+) -> Option<Product> {
+    let meat = food.is_meat() && food != Food::Leftovers;
     match authority {
-        Authority::UsFsis => food.is_meat() && food != Food::Leftovers,
-        _ => row_for(authority, food, Animals::NoPoultry, None).is_some(),
+        Authority::UsFsis if meat && poultry => Some(Product::Poultry { bird, fat }),
+        Authority::UsFsis if meat => Some(Product::Meat),
+        Authority::GreatBritain if food == Food::GroundMeat && !poultry => {
+            Some(Product::Table(&UNITED_KINGDOM_BURGERS))
+        }
+        Authority::GreatBritain if food.is_meat() || food == Food::Casseroles => {
+            Some(Product::Table(&UNITED_KINGDOM))
+        }
+        _ => match food_code(authority, food, poultry) {
+            [] => None,
+            rows => Some(Product::Table(rows)),
+        },
     }
 }
 
@@ -125,6 +158,8 @@ fn row_for(
     animals: Animals,
     day: Option<Date>,
 ) -> Option<&'static Cited<Endpoint>> {
+    let poultry =
+        animals == Animals::SomePoultry || matches!(food, Food::Poultry | Food::GroundPoultry);
     let food = match (food, animals) {
         (Food::GroundMeat, Animals::SomePoultry) => Food::GroundPoultry,
         (food, Animals::SomePoultry) if food.is_meat() => match food {
@@ -134,9 +169,11 @@ fn row_for(
         (Food::Bacon, _) => Food::WholeMeat,
         (food, _) => food,
     };
-    let fsis = authority == Authority::UsFsis;
-    let (table, food): (&[Cited<Endpoint>], Food) =
-        if fsis { (&FSIS_POULTRY_SINGLE, Food::Poultry) } else { (&US_CONSUMER, food) };
+    let (table, food): (&[Cited<Endpoint>], Food) = match authority {
+        Authority::UsFsis if poultry => (&FSIS_POULTRY_SINGLE, Food::Poultry),
+        Authority::Canada => (&CANADA, food),
+        _ => (&US_CONSUMER, food),
+    };
     table.iter().find(|row| {
         row.value.authority == authority && row.value.food == food && row.row.in_force.on(day)
     })
@@ -145,6 +182,7 @@ fn row_for(
 /// Checks how a cook ends against the rules of one authority on one day.
 pub fn check(
     plan: &Plan,
+    process: &Process<'_>,
     authority: Authority,
     day: Option<Date>,
     report: &mut impl FnMut(Finding),
@@ -158,10 +196,13 @@ pub fn check(
         || matches!(plan.food, Food::Poultry | Food::GroundPoultry);
     let told = poultry || plan.animals == Animals::NoPoultry || !plan.food.is_raw_meat();
     let row = row_for(authority, plan.food, plan.animals, day);
-    let product = match poultry {
-        true => Product::Poultry { bird: plan.bird, fat: plan.fat },
-        false => Product::Meat,
-    };
+    let product = times(authority, plan.food, poultry, plan.bird, plan.fat);
+    if !told {
+        // An animal that is not named may be a bird.
+        return report(unproven(ANIMAL));
+    }
+    let recorded = product.and_then(|product| process.check_record(product));
+    let planned = recorded.is_none() || plan.planned;
     // The single endpoint of poultry, where it is surely reached, is enough.
     let single = |inside: &Range<Reading>| {
         row.is_some_and(|row| {
@@ -169,20 +210,30 @@ pub fn check(
             limit.judge(inside) == Verdict::Meets
         })
     };
-    let fsis = authority == Authority::UsFsis;
-    let at_once = poultry && plan.inside_within().is_some_and(|inside| single(&inside));
-    let by_time = fsis && !at_once;
-    match (plan.inside_within(), row) {
-        // An animal that is not named may be a bird.
-        _ if !told => report(unproven(ANIMAL)),
-        (Some(inside), _) if by_time => report(dwell(plan, &inside, &product, day)),
-        (None, _) if by_time => report(unproven(INSIDE)),
-        (Some(inside), Some(row)) => endpoint(plan, &inside, row, report),
-        (None, Some(row)) => {
+    let at_once = row.is_some() && plan.inside_within().is_some_and(|inside| single(&inside));
+    let by_time = product.filter(|_| !at_once);
+    match (plan.inside_within(), row, by_time) {
+        _ if !planned => {}
+        (Some(inside), _, Some(product)) => report(dwell(plan, &inside, &product, day)),
+        (None, _, Some(_)) => report(unproven(INSIDE)),
+        (Some(inside), Some(row), None) => endpoint(plan, &inside, row, report),
+        (None, Some(row), None) => {
             let limit = Limit::AtLeast(row.value.temperature.on(Scale::Fahrenheit));
             report(unproven(INSIDE).limit(limit).row(&row.row));
         }
-        (_, None) => report(unproven(NO_ROW)),
+        (_, None, None) => report(unproven(NO_ROW)),
+    }
+    recorded.into_iter().for_each(&mut *report);
+    if authority == Authority::UsFsis && FSIS_COME_UP.row.in_force.on(day) {
+        report(process.check_come_up());
+        report(process.check_humidity());
+    }
+    let reheated = matches!(
+        plan.food,
+        Food::Leftovers | Food::OtherHamReheated | Food::PlantPackedHamReheated
+    );
+    if reheated && !food_code(authority, plan.food, poultry).is_empty() {
+        report(process.check_reheat());
     }
 }
 
@@ -290,7 +341,13 @@ fn dwell(plan: &Plan, inside: &Range<Reading>, product: &Product, day: Option<Da
         (false, Some(_)) if possible => (Verdict::Unproven, None),
         (false, Some(_)) => (Verdict::Breaks, None),
     };
-    let finding = Finding::new(&ENDPOINT, verdict).row(cited).at(plan.place).note(DWELL_NOTE);
+    let note = match (product, plan.food) {
+        (Product::Table(_), Food::WholeMeat | Food::Bacon | Food::RawHam) => Some(ROAST_NOTE),
+        (Product::Table(_), _) => None,
+        _ => Some(DWELL_NOTE),
+    };
+    let finding = Finding::new(&ENDPOINT, verdict).row(cited).at(plan.place);
+    let finding = Finding { note, ..finding };
     let finding = Finding { missing, ..finding };
     // Where no row is reached, or one that asks for no time, the temperature is what is
     // judged; everywhere else the time at it.

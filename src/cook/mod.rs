@@ -16,6 +16,7 @@ mod hold;
 mod humidity;
 mod lethality;
 mod parasite;
+mod process;
 mod record;
 #[rustfmt::skip]
 mod table;
@@ -33,6 +34,7 @@ pub use humidity::{
 };
 pub use lethality::{Lethality, Resistance};
 pub use parasite::{Freezing, freezing_row};
+pub use process::{Process, Stage, hot_holding, partial};
 pub use record::{Bird, ComeUp, Product, RowHeld, Verdicts, poultry_time};
 pub use table::*;
 

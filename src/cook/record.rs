@@ -294,6 +294,7 @@ pub struct ComeUp {
     high: f64,
     counted: f64,
     pending: f64,
+    came_up: bool,
 }
 
 impl Default for ComeUp {
@@ -306,13 +307,21 @@ impl ComeUp {
     /// Nothing counted yet.
     #[must_use]
     pub fn new() -> Self {
+        Self::within(TemperatureInterval::default())
+    }
+
+    /// The same by a probe that may be off so much: the band is that much wider at both ends, so
+    /// the time is the longest it may be. A negative tolerance gives the shortest.
+    #[must_use]
+    pub fn within(tolerance: TemperatureInterval) -> Self {
         let limit = FSIS_COME_UP.value;
         let celsius = |fahrenheit: f64| (fahrenheit - 32.0) / 1.8;
         Self {
-            low: celsius(limit.low_fahrenheit),
-            high: celsius(limit.high_fahrenheit),
+            low: celsius(limit.low_fahrenheit) - tolerance.value,
+            high: celsius(limit.high_fahrenheit) + tolerance.value,
             counted: 0.0,
             pending: 0.0,
+            came_up: false,
         }
     }
 
@@ -326,6 +335,7 @@ impl ComeUp {
             // It ends above the band: all that was counted on the way belongs to heating.
             self.counted += self.pending;
             self.pending = 0.0;
+            self.came_up = true;
         }
     }
 
@@ -333,6 +343,13 @@ impl ComeUp {
     #[must_use]
     pub fn heating(&self) -> Time {
         seconds(self.counted)
+    }
+
+    /// The time that counts: that of [`Self::heating`], and for a product that never came up all
+    /// that it spent in the band so far.
+    #[must_use]
+    pub fn time(&self) -> Time {
+        if self.came_up { self.heating() } else { self.so_far() }
     }
 
     /// The time in the band with what has passed since, for a product that still heats.
@@ -343,12 +360,12 @@ impl ComeUp {
 
     /// Starts again: only once a lethal row was met.
     pub fn restart(&mut self) {
-        (self.counted, self.pending) = (0.0, 0.0);
+        (self.counted, self.pending, self.came_up) = (0.0, 0.0, false);
     }
 
     /// Whether the limit is kept.
     #[must_use]
     pub fn within_limit(&self) -> bool {
-        self.heating() <= FSIS_COME_UP.value.most
+        self.time() <= FSIS_COME_UP.value.most
     }
 }

@@ -2,13 +2,13 @@ use uom::si::f64::Time;
 
 use super::document::{Component, Recipe, Step, StepKind};
 use super::{composing, curing};
-use crate::cook::{self, Plan};
+use crate::cook::{self, Plan, Process, Stage};
 use crate::finding::{Finding, Force, Limit, Missing, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::smoke::{self, ColdSmoke};
 use crate::store::{self, Cold, Keeping};
-use crate::units::{Reading, seconds};
+use crate::units::{Reading, Scale, seconds};
 use crate::{cure, fat};
 
 const WARM: Rule = Rule::new("store/warm-time", "time above refrigeration", Force::Safety);
@@ -51,7 +51,7 @@ impl Recipe<'_> {
             self.check_cook(component, &mut report);
             self.check_smoke(component, &mut report);
             self.check_store(component, &mut report);
-            Self::check_warm(component, &mut report);
+            self.check_warm(component, &mut report);
         }
         findings
     }
@@ -69,6 +69,7 @@ impl Recipe<'_> {
         // The rest that counts is the one right after the cook.
         let next = hottest.and_then(|(n, _)| component.steps.get(n.saturating_add(1)));
         let rest = next.filter(|step| step.kind == StepKind::Rest);
+        let end = hottest.map_or(component.steps.len(), |(n, _)| n);
         let hottest = hottest.map(|(_, step)| step);
         let inside = lower(hottest.and_then(to), highest(component));
         let planned = hottest.and_then(|step| step.hold).map(|hold| hold.value);
@@ -81,14 +82,47 @@ impl Recipe<'_> {
             fat: self.blend(component, |i| !i.in_pickle).map(|blend| blend.fat.high()),
             inside,
             thermometer: self.instruments.thermometer,
+            planned: hottest.is_some(),
             held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),
             rested: rest.and_then(|step| step.time).map(|time| time.value),
             place: place.or(last).unwrap_or(component.place),
         };
+        // A hold in the cold is no part of the cook.
+        let cold = Limit::AtMost(store::HOME_REFRIGERATOR.value.on(Scale::Fahrenheit));
+        let warms = |step: &Step| {
+            step.kind != StepKind::Hold
+                || step.to.is_some()
+                || step.at.is_none_or(|at| cold.met_by(at.value) == Some(false))
+        };
+        let stages: Vec<_> = heats()
+            .filter(|(n, step)| *n <= end && warms(step))
+            .map(|(_, step)| Stage {
+                at: step.at.map(|at| at.value),
+                time: step.time.map(|time| time.value),
+                moisture: step.moisture,
+                humidity: step.humidity,
+            })
+            .collect();
+        let come_up = hottest.and_then(|step| step.come_up).map(|time| time.value);
+        let process = Process {
+            stages: &stages,
+            endpoint: inside,
+            piece: component.piece,
+            come_up,
+            record: &component.record,
+            thermometer: self.instruments.thermometer,
+            place: plan.place,
+        };
+        if let Some(first) = broken_off(component) {
+            let food_code =
+                self.held_to.iter().any(|&a| !cook::food_code(a, component.food, false).is_empty());
+            let time = first.time.map(|time| time.value);
+            report(cook::partial(time, food_code, first.place));
+        }
         let mut answered = false;
         for &authority in &self.held_to {
             answered |= cook::answers(authority, component.food);
-            cook::check(&plan, authority, self.date, report);
+            cook::check(&plan, &process, authority, self.date, report);
         }
         if !answered {
             report(cook::unanswered(plan.place));
@@ -169,7 +203,7 @@ impl Recipe<'_> {
 
     /// Time in the warm that no rule of this version judges is said to be unproven, and
     /// not passed over.
-    fn check_warm(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+    fn check_warm(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
         let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
         for (n, step) in component.steps.iter().enumerate() {
             let Some(at) = step.at else { continue };
@@ -185,6 +219,16 @@ impl Recipe<'_> {
                 StepKind::Pack | StepKind::Thaw | StepKind::Serve => true,
                 StepKind::ColdSmoke | StepKind::Refrigerate | StepKind::Freeze => false,
             };
+            let after_the_cook = cooked_at.is_some_and(|cook| n > cook);
+            let served = matches!(step.kind, StepKind::Hold | StepKind::Serve);
+            let by_code =
+                self.held_to.iter().any(|&a| !cook::food_code(a, component.food, false).is_empty());
+            if warm && served && after_the_cook && by_code {
+                let roast = matches!(component.food, Food::WholeMeat | Food::RawHam);
+                let off = self.instruments.thermometer;
+                report(cook::hot_holding(at.value, roast, off, at.place));
+                continue;
+            }
             if warm && unjudged {
                 let known = Range::ordered(at.value, at.value);
                 report(
@@ -204,9 +248,21 @@ fn compare(a: Option<Reading>, b: Option<Reading>) -> core::cmp::Ordering {
     a.partial_cmp(&b).unwrap_or(core::cmp::Ordering::Equal)
 }
 
+/// The first part of a cook that is chilled and finished later.
+fn broken_off<'c>(component: &'c Component<'_>) -> Option<&'c Step> {
+    let mut steps = component.steps.iter();
+    let first = steps.find(|step| step.kind.heats() && step.to.is_some())?;
+    let cold = |step: &Step| {
+        matches!(step.kind, StepKind::Chill | StepKind::Refrigerate | StepKind::Freeze)
+    };
+    steps.find(|step| cold(step))?;
+    steps.find(|step| step.kind.heats() && step.to.is_some())?;
+    Some(first)
+}
+
 /// The highest recorded inside temperature.
 fn highest(component: &Component<'_>) -> Option<Reading> {
-    component.record.iter().map(|point| Some(point.inside)).max_by(|&a, &b| compare(a, b))?
+    component.record.iter().map(|point| point.reading().ok()).max_by(|&a, &b| compare(a, b))?
 }
 
 /// How long the record stays at or above a temperature without a break, from reading to
@@ -215,8 +271,12 @@ fn recorded(component: &Component<'_>, inside: Reading) -> Option<Range<Time>> {
     let (mut longest, mut since) = (seconds(0.0), None);
     component.record.first()?;
     for point in &component.record {
-        since = if point.inside < inside { None } else { since.or(Some(point.after)) };
-        let run = since.map_or(seconds(0.0), |since| point.after - since);
+        let after = seconds(point.seconds());
+        let reached = point.reading().is_ok_and(|reading| {
+            Limit::AtLeast(inside.on(reading.scale())).met_by(reading) == Some(true)
+        });
+        since = if reached { since.or(Some(after)) } else { None };
+        let run = since.map_or(seconds(0.0), |since| after - since);
         if run > longest {
             longest = run;
         }

@@ -4,13 +4,14 @@ use uom::si::f64::{Mass, TemperatureInterval, Time};
 
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::cook::{Animals, Bird};
+use crate::cook::{Animals, Bird, Moisture};
 use crate::cure::{Additive, Analysis, Method, Premix, Pump};
 use crate::finding::{Place, Placed};
 use crate::food::Food;
 use crate::range::Range;
 use crate::store::Storage;
-use crate::units::{Amount, Measures, Reading};
+use crate::trace::{Point, TimeColumn};
+use crate::units::{Amount, Measures, Reading, Scale};
 
 /// A recipe, as its document says it.
 #[derive(Debug, Clone, PartialEq)]
@@ -70,7 +71,11 @@ pub struct Component<'a> {
     /// What is done, in order.
     pub steps: Vec<Step>,
     /// Recorded inside temperatures, in order of time.
-    pub record: Vec<Recorded>,
+    pub record: Vec<Point>,
+    /// The file that holds them, where they do not stand in the document.
+    pub recorded_in: Option<RecordFile<'a>>,
+    /// The smallest piece that is cooked.
+    pub piece: Option<Mass>,
     /// Where it stands in the document.
     pub place: Place,
 }
@@ -360,8 +365,13 @@ pub struct Step {
     pub to: Option<Placed<Reading>>,
     /// How long the inside stays at that temperature.
     pub hold: Option<Placed<Range<Time>>>,
-    /// The relative humidity around the food, in percent.
+    /// The relative humidity around the food, in percent: as stated, or worked out from the wet
+    /// bulb.
     pub humidity: Option<f64>,
+    /// What keeps the surface of the food moist.
+    pub moisture: Option<Moisture>,
+    /// How long the middle is between 50 and 130 °F on the way to `to`.
+    pub come_up: Option<Placed<Range<Time>>>,
     /// The row of the storage chart it is like.
     pub like: Option<&'static Cited<Storage>>,
     /// Whether it is packed without air.
@@ -370,13 +380,20 @@ pub struct Step {
     pub place: Place,
 }
 
-/// A recorded inside temperature.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Recorded {
-    /// The time since the record began.
-    pub after: Time,
-    /// What the thermometer showed.
-    pub inside: Reading,
+/// A file of readings that belongs to a component. Reading a recipe reads no other file:
+/// whoever has the file gives its points to [`Component::record`].
+#[derive(Debug, Clone, PartialEq)]
+pub struct RecordFile<'a> {
+    /// Its path, beside the document.
+    pub file: Cow<'a, str>,
+    /// The heading of the column of times.
+    pub time: Cow<'a, str>,
+    /// How times are written in it: `seconds`, `minutes`, `hours` or `clock`.
+    pub written: TimeColumn,
+    /// The headings of the probes inside the food.
+    pub probes: Vec<Cow<'a, str>>,
+    /// Their scale.
+    pub scale: Scale,
     /// Where it stands in the document.
     pub place: Place,
 }
@@ -401,6 +418,8 @@ impl<'a> Component<'a> {
             fat_target: None,
             steps: Vec::new(),
             record: Vec::new(),
+            recorded_in: None,
+            piece: None,
             place: Place::default(),
         }
     }

@@ -45,8 +45,8 @@ mod scale;
 
 pub use check::{Checked, RULES};
 pub use document::{
-    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe, Recorded, Step,
-    StepKind,
+    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe, RecordFile,
+    Step, StepKind,
 };
 pub use keys::{Fault, Unreadable};
 pub use scale::{Scaled, Unscaled};

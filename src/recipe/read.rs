@@ -2,12 +2,13 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use super::document::{
-    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe, Recorded, Step,
-    StepKind,
+    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe, RecordFile,
+    Step, StepKind,
 };
 use super::keys::{Fault, Faults, Keys, Unreadable, fault, nearest, one_of};
 use crate::authority::Authority;
 use crate::cite::Date;
+use crate::cook::{Moisture, air};
 use crate::cure::{
     Analysis, Level, Method, Premix, Pump, SodiumNitrate, SodiumNitrite, product_keys,
 };
@@ -16,8 +17,9 @@ use crate::finding::{Place, Placed};
 use crate::food::Food;
 use crate::range::{Bounds, OutOfRange, Range, bounds};
 use crate::store::{chart_keys, chart_row};
+use crate::trace::{Point, TimeColumn};
 use crate::units::{
-    Amount, Measures, read_amount, read_concentration, read_concentrations, read_duration,
+    Amount, Measures, Scale, read_amount, read_concentration, read_concentrations, read_duration,
     read_liquid_amount, read_mass, read_temperature, read_tolerance,
 };
 
@@ -47,6 +49,8 @@ const COMPONENT: &[&str] = &[
     "analysis",
     "step",
     "record",
+    "recorded_in",
+    "piece",
 ];
 const INGREDIENT: &[&str] = &[
     "name",
@@ -86,8 +90,12 @@ const ANALYSIS: &[&str] = &[
     "salt",
     "water_activity",
 ];
-const STEP: &[&str] = &["do", "at", "for", "to", "hold", "humidity", "like", "vacuum"];
+const STEP: &[&str] = &[
+    "do", "at", "for", "to", "hold", "come_up", "humidity", "wet_bulb", "moisture", "like",
+    "vacuum",
+];
 const RECORD: &[&str] = &["after", "inside"];
+const RECORDED_IN: &[&str] = &["file", "time", "written", "inside", "scale"];
 
 /// The largest document that is read, in bytes. A recipe of a thousand steps is a
 /// twentieth of it.
@@ -317,6 +325,10 @@ fn component<'i>(
         }),
         steps,
         record: self::record(&record, faults),
+        recorded_in: keys
+            .table("recorded_in", RECORDED_IN, faults)
+            .and_then(|keys| recorded_in(&keys, faults)),
+        piece: keys.bounded("piece", read_mass, |mass| inside(&WEIGHT, mass.value), faults),
         place: keys.place,
     }
 }
@@ -575,7 +587,9 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
         time: keys.placed("for", read_duration, faults),
         to: keys.placed("to", read_temperature, faults),
         hold: keys.placed("hold", read_duration, faults),
-        humidity: keys.quantity("humidity", read_concentration, faults).map(|ppm| ppm / 1e4),
+        humidity: humidity(keys, faults),
+        moisture: keys.word("moisture", &Moisture::ALL, Moisture::key, faults),
+        come_up: keys.placed("come_up", read_duration, faults),
         like,
         vacuum: keys.yes("vacuum", faults).unwrap_or(false),
         place: keys.place,
@@ -593,8 +607,66 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
     Some(step)
 }
 
-fn record(rows: &[Keys<'_, '_>], faults: &mut Faults) -> Vec<Recorded> {
-    let mut record: Vec<Recorded> = Vec::with_capacity(rows.len());
+/// The relative humidity around the food: as stated, or from its wet bulb at the pressure of sea
+/// level, which is the least that the two bulbs can mean higher up.
+fn humidity(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<f64> {
+    let stated = percent(keys, "humidity", faults);
+    let wet = keys.placed("wet_bulb", read_temperature, faults)?;
+    if stated.is_some() {
+        fault(faults, wet.place, "`humidity` and `wet_bulb` say the same: write one of them");
+        return None;
+    }
+    let Some(dry) = keys.quantity("at", read_temperature, faults) else {
+        fault(faults, wet.place, "`wet_bulb` needs the dry bulb beside it: write `at`");
+        return None;
+    };
+    let sea = air::standard_pressure(0.0).ok()?;
+    match air::relative_humidity(dry, wet.value, sea) {
+        Ok(percent) => Some(percent),
+        Err(error) => {
+            fault(faults, wet.place, error.to_string());
+            None
+        }
+    }
+}
+
+fn recorded_in<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<RecordFile<'i>> {
+    for key in RECORDED_IN {
+        if keys.value(key).is_none() {
+            fault(faults, keys.place, format!("`{key}` is missing"));
+        }
+    }
+    let probes = keys.items("inside", faults);
+    let probes: Vec<_> = probes
+        .iter()
+        .filter_map(|probe| match probe.get_ref() {
+            DeValue::String(name) => Some(name.clone()),
+            _ => {
+                fault(
+                    faults,
+                    probe.span().into(),
+                    "a probe is the heading of its column, in quotes",
+                );
+                None
+            }
+        })
+        .collect();
+    let scale = |scale: Scale| match scale {
+        Scale::Celsius => "°C",
+        Scale::Fahrenheit => "°F",
+    };
+    Some(RecordFile {
+        file: keys.name("file", faults)?,
+        time: keys.name("time", faults)?,
+        written: keys.word("written", &TimeColumn::ALL, TimeColumn::key, faults)?,
+        probes,
+        scale: keys.word("scale", &[Scale::Celsius, Scale::Fahrenheit], scale, faults)?,
+        place: keys.place,
+    })
+}
+
+fn record(rows: &[Keys<'_, '_>], faults: &mut Faults) -> Vec<Point> {
+    let mut record: Vec<Point> = Vec::with_capacity(rows.len());
     for keys in rows {
         for key in RECORD {
             if keys.value(key).is_none() {
@@ -609,7 +681,7 @@ fn record(rows: &[Keys<'_, '_>], faults: &mut Faults) -> Vec<Recorded> {
             continue;
         }
         let after = after.low();
-        if record.last().is_some_and(|last| last.after >= after) {
+        if record.last().is_some_and(|last| last.seconds() >= after.value) {
             fault(
                 faults,
                 keys.place,
@@ -617,7 +689,10 @@ fn record(rows: &[Keys<'_, '_>], faults: &mut Faults) -> Vec<Recorded> {
             );
             continue;
         }
-        record.push(Recorded { after, inside, place: keys.place });
+        match Point::new(after, inside) {
+            Ok(point) => record.push(point),
+            Err(error) => fault(faults, keys.place, error.to_string()),
+        }
     }
     record
 }

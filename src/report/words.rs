@@ -178,6 +178,9 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
         ),
         Mend::CookTo(to) => format!("cook until the thermometer shows {}", reading(to)),
         Mend::HoldFor(time) => format!("hold it there for at least {}", show_duration(time)),
+        Mend::KeepMoistFor(time) => {
+            format!("keep it moist so for at least {}", show_duration(time))
+        }
         Mend::KeepAtOrBelow(at) => format!("keep it at {} or below by the thermometer", reading(at)),
         Mend::KeepFor(time) => format!("keep it for at most {}", show_duration(time)),
     });

@@ -1,21 +1,7 @@
 use std::io::Read;
 
-use super::{Point, TraceError, Track};
+use super::{Point, TimeColumn, TraceError, Track};
 use crate::units::{Reading, Scale, seconds};
-
-/// How a column of times is written.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum TimeColumn {
-    /// Seconds since the record began, as a number.
-    Seconds,
-    /// Minutes since the record began, as a number.
-    Minutes,
-    /// Hours since the record began, as a number.
-    Hours,
-    /// A clock: `2026-01-31 14:05:30`, or `14:05` within one day.
-    Clock,
-}
 
 /// Which columns of a file are what.
 #[derive(Debug, Clone, PartialEq)]

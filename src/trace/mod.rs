@@ -29,12 +29,42 @@ use crate::units::{Reading, Scale};
 
 #[cfg(feature = "trace-csv")]
 #[cfg_attr(docsrs, doc(cfg(feature = "trace-csv")))]
-pub use csv::{Columns, CsvFault, Points, TimeColumn, read_csv};
+pub use csv::{Columns, CsvFault, Points, read_csv};
 
 bounds! {
     AT: "time since the record began", "s", 0.0, 1e9;
     INSIDE: "temperature of a probe", "°C", -100.0, 400.0;
     OFF: "tolerance of a probe", "K", 0.0, 50.0;
+}
+
+/// How a column of times is written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum TimeColumn {
+    /// Seconds since the record began, as a number.
+    Seconds,
+    /// Minutes since the record began, as a number.
+    Minutes,
+    /// Hours since the record began, as a number.
+    Hours,
+    /// A clock: `2026-01-31 14:05:30`, or `14:05` within one day.
+    Clock,
+}
+
+impl TimeColumn {
+    /// Every way.
+    pub const ALL: [Self; 4] = [Self::Seconds, Self::Minutes, Self::Hours, Self::Clock];
+
+    /// Its key in a recipe document.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Seconds => "seconds",
+            Self::Minutes => "minutes",
+            Self::Hours => "hours",
+            Self::Clock => "clock",
+        }
+    }
 }
 
 /// An instant of a record.
@@ -115,6 +145,12 @@ impl Point {
     /// [`OutOfRange`] never, for a point that exists.
     pub fn reading(self) -> Result<Reading, OutOfRange> {
         Ok(Reading::new(self.celsius, Scale::Celsius)?.on(self.scale))
+    }
+
+    /// The scale that was read.
+    #[must_use]
+    pub const fn scale(self) -> Scale {
+        self.scale
     }
 
     /// Degrees Celsius.

@@ -1,6 +1,6 @@
 use greenweight::authority::Authority;
-use greenweight::cook::{Animals, Bird, FSIS_MEAT_5_LOG, Plan, check, dwell_row};
-use greenweight::finding::Place;
+use greenweight::cook::{Animals, Bird, FSIS_MEAT_5_LOG, Plan, Process, check, dwell_row};
+use greenweight::finding::{Finding, Place};
 use greenweight::food::Food;
 use greenweight::range::Range;
 use greenweight::units::{
@@ -48,6 +48,7 @@ pub fn cook(case: &Case) -> Answer {
         },
         bird: Bird::Other,
         fat: None,
+        planned: true,
         inside: case.reading("inside"),
         thermometer: thermometer(case),
         held: time(case, "held_s"),
@@ -56,7 +57,10 @@ pub fn cook(case: &Case) -> Answer {
     };
     let authority = Authority::from_key(case.word("authority")).unwrap();
     let mut findings = Vec::new();
-    check(&plan, authority, None, &mut |finding| findings.push(finding));
+    let process = Process::unknown(plan.place);
+    check(&plan, &process, authority, None, &mut |finding| findings.push(finding));
+    // How it got there is another question.
+    findings.retain(|finding: &Finding| ["cook/endpoint", "cook/rest"].contains(&finding.rule.id));
     answer_of(&findings)
 }
 
@@ -69,13 +73,17 @@ pub fn required_table(food: Food, animals: Animals) -> &'static str {
         animals,
         bird: Bird::Other,
         fat: None,
+        planned: true,
         inside,
         thermometer: None,
         held,
         rested: None,
         place: Place::default(),
     };
-    let mut table = "";
-    check(&plan, Authority::UsFsis, None, &mut |finding| table = finding.rows[0].unwrap().table);
-    table
+    let mut table = None;
+    let process = Process::unknown(plan.place);
+    check(&plan, &process, Authority::UsFsis, None, &mut |finding| {
+        table = table.or(finding.rows[0].map(|row| row.table));
+    });
+    table.unwrap()
 }

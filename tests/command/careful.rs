@@ -33,7 +33,8 @@ fn status(component: &str, parts: &[String]) -> i32 {
     check_text(&text).0
 }
 
-const COOKED: &str = "do = \"smoke\"\nat = \"180 °F\"\nto = \"163 °F\"";
+const COOKED: &str =
+    "do = \"smoke\"\nat = \"180 °F\"\nto = \"163 °F\"\ncome_up = \"3 h\"\nmoisture = \"casing\"";
 
 #[test]
 fn the_sound_twin_of_these_documents_meets() {
@@ -86,7 +87,9 @@ fn a_frankfurter_with_chicken_can_meet_both_authorities() {
         meat("chicken"),
         meat("pork"),
         premix("14 g"),
-        step("do = \"cook\"\nat = \"185 °F\"\nto = \"168 °F\""),
+        step(
+            "do = \"cook\"\nat = \"185 °F\"\nto = \"168 °F\"\ncome_up = \"3 h\"\nmoisture = \"casing\"",
+        ),
     ];
     assert_eq!(status("food = \"ground-meat\"\ncure = { method = \"ground\" }", &parts), 0);
 }
@@ -149,7 +152,9 @@ fn a_record_proves_only_the_time_it_shows(#[case] record: &[(&str, u16)], #[case
     let rows = record.iter().map(|(after, inside)| {
         format!("[[component.record]]\nafter = \"{after}\"\ninside = \"{inside} °F\"\n")
     });
-    let cook = step("do = \"cook\"\nat = \"180 °F\"\nto = \"150 °F\"\nhold = \"5 min\"");
+    let cook = step(
+        "do = \"cook\"\nat = \"180 °F\"\nto = \"150 °F\"\nhold = \"5 min\"\ncome_up = \"3 h\"\nmoisture = \"casing\"",
+    );
     let text = format!(
         "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nscale = \"1 g\"\nthermometer = \"2 °F\"\n\
          [[component]]\nname = \"a\"\nfood = \"ground-meat\"\n{}{cook}{}",

@@ -66,7 +66,9 @@ fn every_example_is_valid_by_the_recipe_schema_and_a_wrong_key_is_not() {
 
 #[test]
 fn the_recipe_schema_and_the_reader_know_the_same_words() {
-    use greenweight::{authority::Authority, cure::Method, food::Food, recipe};
+    use greenweight::{
+        authority::Authority, cook::Moisture, cure::Method, food::Food, recipe, trace::TimeColumn,
+    };
     let path = root().join("references/schema/recipe.schema.json");
     let schema: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
     let words = |pointer: &str| -> Vec<String> {
@@ -95,5 +97,13 @@ fn the_recipe_schema_and_the_reader_know_the_same_words() {
     assert_eq!(
         words(&format!("{defs}/step/properties/do/enum")),
         of(&recipe::StepKind::ALL.map(recipe::StepKind::key))
+    );
+    assert_eq!(
+        words(&format!("{defs}/step/properties/moisture/enum")),
+        of(&Moisture::ALL.map(Moisture::key))
+    );
+    assert_eq!(
+        words(&format!("{defs}/component/properties/recorded_in/properties/written/enum")),
+        of(&TimeColumn::ALL.map(TimeColumn::key))
     );
 }

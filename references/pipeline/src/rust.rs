@@ -513,7 +513,13 @@ fn statics(table: &Table) -> String {
                 let name = format!("{name}_{}", constant(row.words("constant")));
                 match row.maybe_number("max_s") {
                     Some(most) => one(table, row, &name, "pub static", "Time", &format!("seconds({most:?})")),
-                    None => one(table, row, &name, "pub static", "Hold", &hold(row)),
+                    None => {
+                        let own = one(table, row, &name, "pub static", "Hold", &hold(row));
+                        let Some(f) = row.maybe_number("roast_temp_f") else { return own };
+                        let printed = format!("PrintedTemperature::Both({f:?}, {:?})", row.number("roast_temp_c"));
+                        let value = format!("Hold {{ temperature: {printed}, time: seconds(0.0) }}");
+                        own + &one(table, row, &format!("{name}_ROASTS"), "pub static", "Hold", &value)
+                    }
                 }
             })
             .collect(),
@@ -554,6 +560,24 @@ fn statics(table: &Table) -> String {
                 row.number("rest_s")
             )
         }),
+        // A row for every food class that it names; one without is for people to read.
+        "endpoints" => {
+            let items: Vec<_> = rows
+                .iter()
+                .filter(|row| row.has("foods"))
+                .flat_map(|row| row.list("foods").into_iter().map(move |food| (row, food)))
+                .map(|(row, food)| {
+                    let value = format!(
+                        "Endpoint {{ authority: {}, food: Food::{}, temperature: {}, rest: seconds(0.0) }}",
+                        authority(table, row),
+                        camel(food),
+                        temperature(row),
+                    );
+                    cited(table, row, &value)
+                })
+                .collect();
+            format!("\n/// {}\npub static {name}: [Cited<Endpoint>; {}] = [\n{}];\n", table.title, items.len(), items.concat())
+        }
         "dwell" => array(table, &table.title, &name, "Dwell", rows, |row| {
             format!(
                 "Dwell {{ temperature: {}, for_6_5_log: seconds({:?}), for_7_log: seconds({:?}) }}",

@@ -1,0 +1,328 @@
+use uom::si::f64::{Mass, TemperatureInterval, Time};
+
+use super::humidity::{Moisture, humidity_options, large_piece};
+use super::record::{ComeUp, Product, Verdicts};
+use super::table::{
+    FOOD_CODE_2022_OTHER_FIRST_HEATING, FOOD_CODE_2022_OTHER_HOT_HOLDING,
+    FOOD_CODE_2022_OTHER_HOT_HOLDING_ROASTS, FOOD_CODE_2022_OTHER_REHEAT_WITHIN, FSIS_COME_UP,
+    FSIS_HUMIDITY, FSIS_LARGE_PIECE,
+};
+use crate::finding::{
+    Finding, Force, Held, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
+};
+use crate::range::Range;
+use crate::trace::{Point, Track};
+use crate::units::{Reading, seconds};
+
+pub(super) const COME_UP: Rule =
+    Rule::new("cook/come-up", "not too long between 50 and 130 °F on the way up", Force::Safety);
+pub(super) const HUMIDITY: Rule =
+    Rule::new("cook/humidity", "a surface that stays moist while it cooks", Force::Safety);
+pub(super) const RECORD: Rule =
+    Rule::new("cook/record", "what the record shows of the cook", Force::Safety);
+pub(super) const REHEAT: Rule =
+    Rule::new("cook/reheat-time", "reheated within its time", Force::Safety);
+pub(super) const PARTIAL: Rule =
+    Rule::new("cook/partial", "a cook that is broken off and finished later", Force::Safety);
+pub(super) const HOT: Rule =
+    Rule::new("cook/hot-holding", "held hot after the cook", Force::Safety);
+
+const CAME_UP: Missing = Missing::new(
+    "how long the middle is between 50 and 130 °F on the way up",
+    "write come_up = \"… h\" on the step, or the time of every stage, or a record",
+);
+const MOISTURE: Missing = Missing::new(
+    "what keeps the surface moist while it cooks",
+    "write moisture = \"casing\", \"sealed-bag\", \"liquid\", \"direct-heat\", \"steam\" or \"sealed-oven\", or humidity = \"… %\", on every stage",
+);
+const STAGES: Missing = Missing::new(
+    "how long every stage takes",
+    "write for = \"…\" on every step that smokes or cooks",
+);
+const REHEATED: Missing =
+    Missing::new("how long the reheating takes", "write for = \"…\" on every step that heats");
+const PROCEDURE: Missing = Missing::new(
+    "a procedure, approved beforehand, and a record of the cooling between",
+    "cook it in one go, or have the two cooks approved by your local authority",
+);
+const TIMED: Missing = Missing::new(
+    "a rule for time at this temperature: this version holds none",
+    "hold it at 135 °F (57 °C) or above",
+);
+
+const LONG_COOKS: &str = "For bone-in hams and briskets the guideline knows no proof of this time; it names the toxin that survives as the risk.";
+const DRIED: &str = "A surface that was salted, smoked or dried before the cook resists heat, and this rule does not make up for it.";
+const ANY_ROW: &str =
+    "Any row of one table that the coldest probe held counts, whatever was planned.";
+
+/// A stage of a cook: what is around the food, and for how long.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Stage {
+    /// The temperature around the food.
+    pub at: Option<Reading>,
+    /// How long it takes.
+    pub time: Option<Range<Time>>,
+    /// What keeps the surface moist.
+    pub moisture: Option<Moisture>,
+    /// The relative humidity in percent.
+    pub humidity: Option<f64>,
+}
+
+/// The way of a cook to its end.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Process<'a> {
+    /// Its stages, in order.
+    pub stages: &'a [Stage],
+    /// The inside temperature it ends at.
+    pub endpoint: Option<Reading>,
+    /// The mass of the smallest piece.
+    pub piece: Option<Mass>,
+    /// How long the middle is between 50 and 130 °F on the way up, where that is stated.
+    pub come_up: Option<Range<Time>>,
+    /// Readings of the coldest probe.
+    pub record: &'a [Point],
+    /// How far the probe may be off.
+    pub thermometer: Option<TemperatureInterval>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+impl Process<'_> {
+    /// A cook of which only its place in a document is known.
+    #[must_use]
+    pub const fn unknown(place: Place) -> Self {
+        Self {
+            stages: &[],
+            endpoint: None,
+            piece: None,
+            come_up: None,
+            record: &[],
+            thermometer: None,
+            place,
+        }
+    }
+
+    /// The time of all its stages.
+    fn total(&self) -> Option<Range<Time>> {
+        let mut total = Range::ordered(seconds(0.0), seconds(0.0));
+        for stage in self.stages {
+            total = total.plus(stage.time?).ok()?;
+        }
+        (!self.stages.is_empty()).then_some(total)
+    }
+
+    /// A finding on a record proves nothing by a probe of unknown error.
+    fn doubted(&self, finding: Finding) -> Finding {
+        if finding.verdict == Verdict::Meets && self.thermometer.is_none() {
+            Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
+        } else {
+            finding
+        }
+    }
+
+    /// The time between the temperatures of the come-up rule by the record, from the least to
+    /// the most that the error of the probe allows.
+    fn recorded_come_up(&self) -> Option<Range<Time>> {
+        let off = self.thermometer.unwrap_or_default();
+        let mut track = Track::new();
+        let (mut least, mut most) = (ComeUp::within(-off), ComeUp::within(off));
+        for point in self.record {
+            if let Some(segment) = track.next(*point).ok()? {
+                least.add(&segment);
+                most.add(&segment);
+            }
+        }
+        track.last()?;
+        Range::new(least.time(), most.time()).ok()
+    }
+
+    /// Whether the food comes up from 50 to 130 °F in time.
+    pub(super) fn check_come_up(&self) -> Finding {
+        let limit = Limit::AtMost(FSIS_COME_UP.value.most);
+        let finding = |verdict| {
+            Finding::new(&COME_UP, verdict).limit(limit).row(&FSIS_COME_UP.row).at(self.place)
+        };
+        let recorded = self.recorded_come_up();
+        let Some(time) = recorded.or(self.come_up) else {
+            // A cook that is over in time came up in time.
+            return match self.total() {
+                Some(total) if limit.judge(&total) == Verdict::Meets => {
+                    finding(Verdict::Meets).found(&total)
+                }
+                _ => finding(Verdict::Unproven).missing(CAME_UP),
+            };
+        };
+        let finding = finding(limit.judge(&time)).found(&time).note(LONG_COOKS);
+        if recorded.is_some() { self.doubted(finding) } else { finding }
+    }
+
+    /// The time during which a stage may be kept moist so: surely, and perhaps.
+    fn humid(&self, so: impl Fn(&Stage) -> bool) -> Option<Range<Time>> {
+        let zero = seconds(0.0);
+        let (mut surely, mut perhaps) = (zero, zero);
+        for stage in self.stages {
+            let time = stage.time?;
+            let unsaid = stage.moisture.is_none() && stage.humidity.is_none();
+            if so(stage) {
+                surely += time.low();
+            }
+            if so(stage) || unsaid {
+                perhaps += time.high();
+            }
+        }
+        Range::new(surely, perhaps).ok()
+    }
+
+    /// Whether the surface stays moist while it cooks.
+    pub(super) fn check_humidity(&self) -> Finding {
+        let finding = |verdict| Finding::new(&HUMIDITY, verdict).at(self.place);
+        let [.., whole_cook] = &FSIS_HUMIDITY;
+        let all =
+            |so: &dyn Fn(&Stage) -> bool| !self.stages.is_empty() && self.stages.iter().all(so);
+        if all(&|stage| stage.moisture.is_some_and(Moisture::exempt)) {
+            return finding(Verdict::Meets).row(&whole_cook.row).note(DRIED);
+        }
+        let large = |stage: &Stage| {
+            self.piece.zip(stage.at).is_some_and(|(piece, at)| large_piece(piece, at))
+        };
+        if all(&large) {
+            return finding(Verdict::Meets).row(&FSIS_LARGE_PIECE.row).note(DRIED);
+        }
+        let humid_air = |least: f64| {
+            move |stage: &Stage| stage.humidity.is_some_and(|percent| percent >= least)
+        };
+        let least = whole_cook.value.relative_humidity.unwrap_or(f64::INFINITY);
+        if all(&humid_air(least)) {
+            return finding(Verdict::Meets).row(&whole_cook.row).note(DRIED);
+        }
+        if self.stages.iter().all(|stage| stage.moisture.is_none() && stage.humidity.is_none()) {
+            return finding(Verdict::Unproven).row(&whole_cook.row).missing(MOISTURE);
+        }
+        let (Some(total), Some(endpoint)) = (self.total(), self.endpoint) else {
+            return finding(Verdict::Unproven).row(&whole_cook.row).missing(STAGES);
+        };
+        let mut best: Option<(Finding, bool)> = None;
+        for (option, required, row) in humidity_options(total.high(), endpoint) {
+            let by = match option {
+                1 => self.humid(|stage| stage.moisture == Some(Moisture::Steam)),
+                2 => self.humid(|stage| stage.moisture == Some(Moisture::SealedOven)),
+                _ => self.humid(humid_air(least)),
+            };
+            let Some(time) = by else { continue };
+            let limit = Limit::AtLeast(required);
+            let verdict = limit.judge(&time);
+            let found = finding(verdict).found(&time).limit(limit).row(&row.row).note(DRIED);
+            let found = match verdict {
+                Verdict::Meets => found,
+                Verdict::Breaks => found.mend(Mend::KeepMoistFor(required)),
+                Verdict::Unproven => found.missing(MOISTURE),
+            };
+            // The best verdict counts; of equal ones the first that anything was done for.
+            let tried = time.low() > seconds(0.0);
+            let better = best.is_none_or(|(best, was_tried)| {
+                verdict < best.verdict || (verdict == best.verdict && tried && !was_tried)
+            });
+            if better {
+                best = Some((found, tried));
+            }
+        }
+        let none = finding(Verdict::Unproven).row(&whole_cook.row).missing(MOISTURE);
+        best.map_or(none, |(best, _)| best)
+    }
+
+    /// Whether what was recorded meets any row of a table; `None` without a record.
+    pub(super) fn check_record(&self, product: Product) -> Option<Finding> {
+        let off = self.thermometer.unwrap_or_default();
+        let mut surely = Verdicts::new(product, off).ok()?;
+        let mut perhaps = Verdicts::new(product, TemperatureInterval::default()).ok()?;
+        for point in self.record {
+            surely.next(*point).ok()?;
+            perhaps.next(point.more(off).ok()?).ok()?;
+        }
+        let met = surely.met().next();
+        let possible = perhaps.met().next();
+        // What is nearest to being met where none is.
+        let nearest = surely.rows().max_by(|a, b| {
+            let share = |row: &super::RowHeld| row.held.value / row.asks.value.max(1.0);
+            share(a).total_cmp(&share(b))
+        });
+        let verdict = match (met, possible) {
+            (Some(_), _) => Verdict::Meets,
+            (None, Some(_)) => Verdict::Unproven,
+            (None, None) => Verdict::Breaks,
+        };
+        let row = met.or(possible).or(nearest)?;
+        let scale = self.record.first()?.scale();
+        let at = row.temperature.on(scale);
+        let held = Held { time: met.or(nearest)?.held, at: met.or(nearest)?.temperature.on(scale) };
+        let finding = Finding::new(&RECORD, verdict)
+            .found(&Range::ordered(held, held))
+            .limit(Limit::AtLeast(Held { time: row.asks, at }))
+            .row(row.row)
+            .note(ANY_ROW)
+            .at(self.place);
+        Some(match (verdict, surely.longer()) {
+            (Verdict::Meets, _) => self.doubted(finding),
+            (_, Some(longer)) if longer > seconds(0.0) => finding.mend(Mend::HoldFor(longer)),
+            _ => finding,
+        })
+    }
+
+    /// Whether food that is reheated gets there in time.
+    pub(super) fn check_reheat(&self) -> Finding {
+        let row = &FOOD_CODE_2022_OTHER_REHEAT_WITHIN;
+        let limit = Limit::AtMost(row.value);
+        let finding =
+            |verdict| Finding::new(&REHEAT, verdict).limit(limit).row(&row.row).at(self.place);
+        match self.total() {
+            Some(total) => finding(limit.judge(&total)).found(&total),
+            None => finding(Verdict::Unproven).missing(REHEATED),
+        }
+    }
+}
+
+/// A cook in two parts, with a cold time between: `first` is how long the first heating takes.
+#[must_use]
+pub fn partial(first: Option<Range<Time>>, food_code: bool, place: Place) -> Finding {
+    let row = &FOOD_CODE_2022_OTHER_FIRST_HEATING;
+    let finding = |verdict| Finding::new(&PARTIAL, verdict).row(&row.row).at(place);
+    let limit = Limit::AtMost(row.value);
+    match first.filter(|_| food_code) {
+        Some(first) if limit.judge(&first) == Verdict::Breaks => {
+            finding(Verdict::Breaks).found(&first).limit(limit).mend(Mend::KeepFor(row.value))
+        }
+        _ => finding(Verdict::Unproven).missing(PROCEDURE),
+    }
+}
+
+/// Food held hot after its cook, by the Food Code: a roast that was cooked by its chart may be
+/// held somewhat colder.
+#[must_use]
+pub fn hot_holding(
+    at: Reading,
+    roast: bool,
+    thermometer: Option<TemperatureInterval>,
+    place: Place,
+) -> Finding {
+    let row = match roast {
+        true => &FOOD_CODE_2022_OTHER_HOT_HOLDING_ROASTS,
+        false => &FOOD_CODE_2022_OTHER_HOT_HOLDING,
+    };
+    let limit = Limit::AtLeast(row.value.temperature.on(at.scale()));
+    let known = match thermometer {
+        Some(off) => at.within(off).unwrap_or(Range::ordered(at, at)),
+        None => Range::ordered(at, at),
+    };
+    let verdict = match limit.judge(&known) {
+        Verdict::Meets if thermometer.is_some() => Verdict::Meets,
+        // Colder food may be held by time, which is another rule.
+        _ => Verdict::Unproven,
+    };
+    let finding =
+        Finding::new(&HOT, verdict).found(&known).nominal(at).limit(limit).row(&row.row).at(place);
+    match (verdict, thermometer) {
+        (Verdict::Meets, _) => finding,
+        (_, None) => finding.missing(THERMOMETER),
+        (_, Some(_)) => finding.missing(TIMED),
+    }
+}

@@ -11,9 +11,12 @@ fn read(
     written: TimeColumn,
     probes: &[&'static str],
 ) -> Result<Vec<Point>, (u64, String)> {
-    let columns = Columns { time: "t", written, probes: probes.to_vec(), scale: Scale::Celsius };
+    let columns = Columns {
+        probes: probes.to_vec(),
+        ..Columns::new("t", written, "", Scale::Celsius)
+    };
     let fault = |fault: greenweight::trace::CsvFault| (fault.line, fault.message);
-    read_csv(file.as_bytes(), &columns).map_err(fault)?.map(|point| point.map_err(fault)).collect()
+    read_csv(file.as_bytes(), &columns).map_err(fault)?.map(|at| at.map(|at| at.inside).map_err(fault)).collect()
 }
 
 #[test]

@@ -12,8 +12,32 @@ pub struct Columns<'a> {
     pub written: TimeColumn,
     /// The headings of the probes inside the food; the coldest counts.
     pub probes: Vec<&'a str>,
-    /// The scale of the probes.
+    /// The heading of the dry bulb of the chamber, where it is logged.
+    pub chamber: Option<&'a str>,
+    /// The heading of its wet bulb, where it is logged.
+    pub wet_bulb: Option<&'a str>,
+    /// The scale of all of them.
     pub scale: Scale,
+}
+
+impl<'a> Columns<'a> {
+    /// A column of times and one of a probe, in degrees of a scale.
+    #[must_use]
+    pub fn new(time: &'a str, written: TimeColumn, probe: &'a str, scale: Scale) -> Self {
+        Self { time, written, probes: vec![probe], chamber: None, wet_bulb: None, scale }
+    }
+}
+
+/// A row of a record.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Instant {
+    /// The coldest probe inside the food.
+    pub inside: Point,
+    /// The dry bulb of the chamber.
+    pub chamber: Option<Reading>,
+    /// Its wet bulb.
+    pub wet_bulb: Option<Reading>,
 }
 
 /// What is wrong with a file, and on which line.
@@ -32,6 +56,8 @@ pub struct Points<R: Read> {
     records: ::csv::StringRecordsIntoIter<R>,
     time: usize,
     probes: Vec<usize>,
+    chamber: Option<usize>,
+    wet_bulb: Option<usize>,
     written: TimeColumn,
     scale: Scale,
     names: Vec<String>,
@@ -54,12 +80,8 @@ pub struct Points<R: Read> {
 /// use greenweight::units::Scale;
 ///
 /// let file = "minute,core,flank\n0,120,124\n1,121,\n";
-/// let columns = Columns {
-///     time: "minute",
-///     written: TimeColumn::Minutes,
-///     probes: vec!["core", "flank"],
-///     scale: Scale::Fahrenheit,
-/// };
+/// let mut columns = Columns::new("minute", TimeColumn::Minutes, "core", Scale::Fahrenheit);
+/// columns.probes.push("flank");
 /// let mut points = read_csv(file.as_bytes(), &columns)?;
 /// assert!(points.next().is_some_and(|point| point.is_ok()));
 /// let fault = points.next().and_then(Result::err).ok_or("a gap is a fault")?;
@@ -88,6 +110,8 @@ pub fn read_csv<R: Read>(file: R, columns: &Columns<'_>) -> Result<Points<R>, Cs
     Ok(Points {
         time: find(columns.time)?,
         probes: probes?,
+        chamber: columns.chamber.map(find).transpose()?,
+        wet_bulb: columns.wet_bulb.map(find).transpose()?,
         written: columns.written,
         scale: columns.scale,
         names: headings.iter().map(str::to_owned).collect(),
@@ -103,7 +127,7 @@ fn fault(line: u64, message: String) -> CsvFault {
 }
 
 impl<R: Read> Iterator for Points<R> {
-    type Item = Result<Point, CsvFault>;
+    type Item = Result<Instant, CsvFault>;
 
     fn next(&mut self) -> Option<Self::Item> {
         if self.stopped {
@@ -118,14 +142,14 @@ impl<R: Read> Iterator for Points<R> {
             }
         };
         let line = record.position().map_or(0, ::csv::Position::line);
-        let point = self.point(&record).map_err(|message| fault(line, message));
+        let point = self.instant(&record).map_err(|message| fault(line, message));
         self.stopped = point.is_err();
         Some(point)
     }
 }
 
 impl<R: Read> Points<R> {
-    fn point(&mut self, record: &::csv::StringRecord) -> Result<Point, String> {
+    fn instant(&mut self, record: &::csv::StringRecord) -> Result<Instant, String> {
         let cell = |column: usize| -> Result<&str, String> {
             let text = record.get(column).unwrap_or("");
             let name = self.names.get(column).map_or("", String::as_str);
@@ -138,27 +162,30 @@ impl<R: Read> Points<R> {
         });
         let mut coldest: Option<Point> = None;
         for &probe in &self.probes {
-            let text = cell(probe)?;
-            let value: f64 = number(text)?;
-            let reading = Reading::new(value, self.scale).map_err(|error| error.to_string())?;
+            let reading = reading(cell(probe)?, self.scale)?;
             let at = at - start;
             if at < 0.0 {
-                return Err(backwards(text));
+                return Err(backwards(cell(self.time)?));
             }
             let point = Point::new(seconds(at), reading).map_err(|error| error.to_string())?;
             coldest = Some(coldest.map_or(point, |coldest| coldest.colder(point)));
         }
-        let point = coldest.ok_or_else(|| "no probe is named".to_owned())?;
-        match self.track.next(point) {
-            Ok(_) => Ok(point),
-            Err(error @ TraceError::NotForward { .. }) => Err(error.to_string()),
-            Err(error) => Err(error.to_string()),
-        }
+        let inside = coldest.ok_or_else(|| "no probe is named".to_owned())?;
+        let other = |column: Option<usize>| {
+            column.map(|column| reading(cell(column)?, self.scale)).transpose()
+        };
+        let (chamber, wet_bulb) = (other(self.chamber)?, other(self.wet_bulb)?);
+        self.track.next(inside).map_err(|error: TraceError| error.to_string())?;
+        Ok(Instant { inside, chamber, wet_bulb })
     }
 }
 
 fn backwards(text: &str) -> String {
     format!("`{text}` is before the record began: a clock without its date ends at midnight")
+}
+
+fn reading(text: &str, scale: Scale) -> Result<Reading, String> {
+    Reading::new(number(text)?, scale).map_err(|error| error.to_string())
 }
 
 fn number(text: &str) -> Result<f64, String> {

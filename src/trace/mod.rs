@@ -21,6 +21,8 @@
 
 #[cfg(feature = "trace-csv")]
 mod csv;
+#[cfg(feature = "plot")]
+mod plot;
 
 use uom::si::f64::{TemperatureInterval, Time};
 
@@ -29,7 +31,10 @@ use crate::units::{Reading, Scale};
 
 #[cfg(feature = "trace-csv")]
 #[cfg_attr(docsrs, doc(cfg(feature = "trace-csv")))]
-pub use csv::{Columns, CsvFault, Points, read_csv};
+pub use csv::{Columns, CsvFault, Instant, Points, read_csv};
+#[cfg(feature = "plot")]
+#[cfg_attr(docsrs, doc(cfg(feature = "plot")))]
+pub use plot::{Drawing, Level, NotDrawn, to_svg};
 
 bounds! {
     AT: "time since the record began", "s", 0.0, 1e9;

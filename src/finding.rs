@@ -190,6 +190,18 @@ pub enum Measure {
     Mass(Mass),
     /// A share of a food.
     Share(Share),
+    /// A reduction, in powers of ten.
+    Logs(Logs),
+}
+
+/// A reduction of what lives in a food, in powers of ten.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct Logs(pub f64);
+
+impl Comparable for Logs {
+    fn against(self, other: Self) -> Option<Ordering> {
+        self.0.against(other.0)
+    }
 }
 
 /// A share of a food, in percent.
@@ -240,6 +252,7 @@ impl PartialOrd for Measure {
             (Self::Mass(a), Self::Mass(b)) => a.partial_cmp(b),
             (Self::Held(a), Self::Held(b)) => a.partial_cmp(b),
             (Self::Share(a), Self::Share(b)) => a.partial_cmp(b),
+            (Self::Logs(a), Self::Logs(b)) => a.partial_cmp(b),
             _ => None,
         }
     }
@@ -260,6 +273,12 @@ impl From<Time> for Measure {
 impl From<Held> for Measure {
     fn from(value: Held) -> Self {
         Self::Held(value)
+    }
+}
+
+impl From<Logs> for Measure {
+    fn from(value: Logs) -> Self {
+        Self::Logs(value)
     }
 }
 

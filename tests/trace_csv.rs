@@ -2,7 +2,7 @@
 #![cfg(feature = "trace-csv")]
 
 use greenweight::trace::{Columns, Point, TimeColumn, read_csv};
-use greenweight::units::Scale;
+use greenweight::units::{Reading, Scale};
 use proptest::prelude::*;
 use rstest::rstest;
 
@@ -11,12 +11,13 @@ fn read(
     written: TimeColumn,
     probes: &[&'static str],
 ) -> Result<Vec<Point>, (u64, String)> {
-    let columns = Columns {
-        probes: probes.to_vec(),
-        ..Columns::new("t", written, "", Scale::Celsius)
-    };
+    let columns =
+        Columns { probes: probes.to_vec(), ..Columns::new("t", written, "", Scale::Celsius) };
     let fault = |fault: greenweight::trace::CsvFault| (fault.line, fault.message);
-    read_csv(file.as_bytes(), &columns).map_err(fault)?.map(|at| at.map(|at| at.inside).map_err(fault)).collect()
+    read_csv(file.as_bytes(), &columns)
+        .map_err(fault)?
+        .map(|at| at.map(|at| at.inside).map_err(fault))
+        .collect()
 }
 
 #[test]
@@ -75,16 +76,29 @@ fn a_fault_names_its_line(
 
 #[test]
 fn nothing_is_read_after_a_fault() {
-    let columns = Columns {
-        time: "t",
-        written: TimeColumn::Seconds,
-        probes: vec!["c"],
-        scale: Scale::Celsius,
-    };
+    let columns = Columns::new("t", TimeColumn::Seconds, "c", Scale::Celsius);
     let mut points = read_csv("t,c\n0,50\n1,x\n2,60\n".as_bytes(), &columns).unwrap();
     assert!(points.next().unwrap().is_ok());
     assert!(points.next().unwrap().is_err());
     assert!(points.next().is_none());
+}
+
+#[test]
+fn the_chamber_and_its_wet_bulb_are_read_beside_the_probes() {
+    let columns = Columns {
+        chamber: Some("dry"),
+        wet_bulb: Some("wet"),
+        ..Columns::new("t", TimeColumn::Seconds, "c", Scale::Celsius)
+    };
+    let file = "t,wet,dry,c\n0,60,80,50\n1,,80,51\n";
+    let mut points = read_csv(file.as_bytes(), &columns).unwrap();
+    let first = points.next().unwrap().unwrap();
+    let value = |reading: Option<Reading>| reading.unwrap().value();
+    assert_eq!((value(first.chamber), value(first.wet_bulb)), (80.0, 60.0));
+    let fault = points.next().unwrap().unwrap_err();
+    assert!(fault.line == 3 && fault.message.contains("`wet` is empty"), "{fault}");
+    let missing = Columns { chamber: Some("oven"), ..columns };
+    assert!(read_csv(file.as_bytes(), &missing).is_err());
 }
 
 proptest! {

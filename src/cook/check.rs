@@ -1,7 +1,7 @@
 use uom::si::f64::{TemperatureInterval, Time};
 
 use super::hold::food_code;
-use super::process::{COME_UP, HOT, HUMIDITY, PARTIAL, Process, RECORD, REHEAT};
+use super::process::{COME_UP, HOT, HUMIDITY, LETHALITY, PARTIAL, Process, RECORD, REHEAT};
 use super::record::{Bird, Product};
 use super::table::{
     CANADA, FSIS_COME_UP, FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, UNITED_KINGDOM,
@@ -25,8 +25,8 @@ const ANSWERED: Rule =
     Rule::new("cook/authority", "an authority that says how this food is cooked", Force::Safety);
 
 /// The rules of this room.
-pub const RULES: [Rule; 9] =
-    [ENDPOINT, REST, ANSWERED, RECORD, COME_UP, HUMIDITY, REHEAT, PARTIAL, HOT];
+pub const RULES: [Rule; 10] =
+    [ENDPOINT, REST, ANSWERED, RECORD, COME_UP, HUMIDITY, LETHALITY, REHEAT, PARTIAL, HOT];
 
 const INSIDE: Missing = Missing::new(
     "the inside temperature the cook ends at",
@@ -112,12 +112,14 @@ impl Plan {
 /// Whether an authority says how a food is cooked.
 #[must_use]
 pub fn answers(authority: Authority, food: Food) -> bool {
-    times(authority, food, false, Bird::Other, None).is_some()
+    table_for(authority, food, false, Bird::Other, None).is_some()
         || row_for(authority, food, Animals::NoPoultry, None).is_some()
 }
 
-/// The table of temperatures and times that an authority holds a food to.
-fn times(
+/// The table of temperatures and times that an authority holds a food to; `None` where it has
+/// single endpoints, or nothing.
+#[must_use]
+pub fn table_for(
     authority: Authority,
     food: Food,
     poultry: bool,
@@ -196,7 +198,7 @@ pub fn check(
         || matches!(plan.food, Food::Poultry | Food::GroundPoultry);
     let told = poultry || plan.animals == Animals::NoPoultry || !plan.food.is_raw_meat();
     let row = row_for(authority, plan.food, plan.animals, day);
-    let product = times(authority, plan.food, poultry, plan.bird, plan.fat);
+    let product = table_for(authority, plan.food, poultry, plan.bird, plan.fat);
     if !told {
         // An animal that is not named may be a bird.
         return report(unproven(ANIMAL));

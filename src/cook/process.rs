@@ -1,6 +1,9 @@
+use core::cmp::Ordering;
+
 use uom::si::f64::{Mass, TemperatureInterval, Time};
 
 use super::humidity::{Moisture, humidity_options, large_piece};
+use super::lethality::{Lethality, Resistance};
 use super::record::{ComeUp, Product, Verdicts};
 use super::table::{
     FOOD_CODE_2022_OTHER_FIRST_HEATING, FOOD_CODE_2022_OTHER_HOT_HOLDING,
@@ -8,7 +11,7 @@ use super::table::{
     FSIS_HUMIDITY, FSIS_LARGE_PIECE,
 };
 use crate::finding::{
-    Finding, Force, Held, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
+    Finding, Force, Held, Limit, Logs, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
 };
 use crate::range::Range;
 use crate::trace::{Point, Track};
@@ -20,6 +23,8 @@ pub(super) const HUMIDITY: Rule =
     Rule::new("cook/humidity", "a surface that stays moist while it cooks", Force::Safety);
 pub(super) const RECORD: Rule =
     Rule::new("cook/record", "what the record shows of the cook", Force::Safety);
+pub(super) const LETHALITY: Rule =
+    Rule::new("cook/lethality", "lethality of the record, for information", Force::Advice);
 pub(super) const REHEAT: Rule =
     Rule::new("cook/reheat-time", "reheated within its time", Force::Safety);
 pub(super) const PARTIAL: Rule =
@@ -45,6 +50,10 @@ const PROCEDURE: Missing = Missing::new(
     "a procedure, approved beforehand, and a record of the cooling between",
     "cook it in one go, or have the two cooks approved by your local authority",
 );
+const UNREAD: Missing = Missing::new(
+    "the readings of the record, whose file was not read",
+    "check the document with the command, which reads it, or give the readings to the component",
+);
 const TIMED: Missing = Missing::new(
     "a rule for time at this temperature: this version holds none",
     "hold it at 135 °F (57 °C) or above",
@@ -52,6 +61,8 @@ const TIMED: Missing = Missing::new(
 
 const LONG_COOKS: &str = "For bone-in hams and briskets the guideline knows no proof of this time; it names the toxin that survives as the risk.";
 const DRIED: &str = "A surface that was salted, smoked or dried before the cook resists heat, and this rule does not make up for it.";
+const INFORMS: &str = "It informs: it stands in for no row that was not met. D and z are those the recipe gives; none hold on a surface that dried.";
+const SPARSE: &str = "Of the lower end of every stretch between two readings less is left: the readings are far apart. It informs, and stands in for no row.";
 const ANY_ROW: &str =
     "Any row of one table that the coldest probe held counts, whatever was planned.";
 
@@ -68,6 +79,19 @@ pub struct Stage {
     pub humidity: Option<f64>,
 }
 
+/// The lethality that a recipe aims at: an organism of its choice.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Aim {
+    /// D and z.
+    pub resistance: Resistance,
+    /// Only what is at or above this counts: the lowest temperature it was validated at.
+    pub counted_from: Reading,
+    /// The reduction aimed at, in powers of ten.
+    pub logs: f64,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
 /// The way of a cook to its end.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Process<'a> {
@@ -81,6 +105,8 @@ pub struct Process<'a> {
     pub come_up: Option<Range<Time>>,
     /// Readings of the coldest probe.
     pub record: &'a [Point],
+    /// The lethalities it aims at.
+    pub aims: &'a [Aim],
     /// How far the probe may be off.
     pub thermometer: Option<TemperatureInterval>,
     /// Where it stands in the document.
@@ -97,6 +123,7 @@ impl Process<'_> {
             piece: None,
             come_up: None,
             record: &[],
+            aims: &[],
             thermometer: None,
             place,
         }
@@ -133,7 +160,12 @@ impl Process<'_> {
             }
         }
         track.last()?;
-        Range::new(least.time(), most.time()).ok()
+        // To whole seconds, outward.
+        let whole = |time: Time, round: fn(f64) -> f64| seconds(round(time.value));
+        // It may have come up, or not: then nothing is known of how little it took.
+        let perhaps = most.came_up() && !least.came_up();
+        let shortest = if perhaps { seconds(0.0) } else { least.time() };
+        Range::new(whole(shortest, libm::floor), whole(most.time(), libm::ceil)).ok()
     }
 
     /// Whether the food comes up from 50 to 130 °F in time.
@@ -162,7 +194,8 @@ impl Process<'_> {
         let (mut surely, mut perhaps) = (zero, zero);
         for stage in self.stages {
             let time = stage.time?;
-            let unsaid = stage.moisture.is_none() && stage.humidity.is_none();
+            let unsaid = stage.humidity.is_none()
+                && matches!(stage.moisture, None | Some(Moisture::HumidAir));
             if so(stage) {
                 surely += time.low();
             }
@@ -239,13 +272,17 @@ impl Process<'_> {
             surely.next(*point).ok()?;
             perhaps.next(point.more(off).ok()?).ok()?;
         }
-        let met = surely.met().next();
-        let possible = perhaps.met().next();
-        // What is nearest to being met where none is.
-        let nearest = surely.rows().max_by(|a, b| {
-            let share = |row: &super::RowHeld| row.held.value / row.asks.value.max(1.0);
-            share(a).total_cmp(&share(b))
-        });
+        // The row that is met with the most to spare, or that is nearest to being met.
+        let best = |rows: &Verdicts, met: bool| {
+            let rows = rows.rows().filter(|row| row.met || !met);
+            // A row that asks for no time says less of the cook than one that does.
+            let timed = |row: &super::RowHeld| row.asks > seconds(0.0);
+            rows.max_by(|a, b| {
+                (timed(a), a.share()).partial_cmp(&(timed(b), b.share())).unwrap_or(Ordering::Equal)
+            })
+        };
+        let (met, possible) = (best(&surely, true), best(&perhaps, true));
+        let nearest = best(&surely, false);
         let verdict = match (met, possible) {
             (Some(_), _) => Verdict::Meets,
             (None, Some(_)) => Verdict::Unproven,
@@ -268,6 +305,52 @@ impl Process<'_> {
         })
     }
 
+    /// The lethality of [`Self::record`] by one aim; `None` without a record. By the sum of lower ends
+    /// less their tolerance at the least, by the exact integral with it at the most.
+    #[must_use]
+    pub fn check_lethality(&self, aim: &Aim) -> Option<Finding> {
+        let off = self.thermometer.unwrap_or_default();
+        let count = || Lethality::new(aim.resistance, aim.counted_from).ok();
+        let (mut cold, mut plain, mut warm) = (count()?, count()?, count()?);
+        let mut tracks = [Track::new(), Track::new(), Track::new()];
+        let [first, second, third] = &mut tracks;
+        for point in self.record {
+            let cases = [
+                (&mut *first, &mut cold, point.less(off).ok()?),
+                (&mut *second, &mut plain, *point),
+                (&mut *third, &mut warm, point.more(off).ok()?),
+            ];
+            for (track, lethality, point) in cases {
+                if let Some(segment) = track.next(point).ok()? {
+                    lethality.add(&segment);
+                }
+            }
+        }
+        second.last()?;
+        let found = Range::new(cold.logs(), warm.logs()).ok()?;
+        let limit = Limit::AtLeast(aim.logs);
+        let reached = limit.met_by(cold.logs()) == Some(true);
+        let surely = limit.met_by(cold.logs_by_lower_ends()) == Some(true);
+        let verdict = match reached && self.thermometer.is_some() {
+            true => Verdict::Meets,
+            false => Verdict::Unproven,
+        };
+        let finding = Finding::new(&LETHALITY, verdict)
+            .nominal(Logs(plain.logs()))
+            .found(&Range::ordered(Logs(found.low()), Logs(found.high())))
+            .limit(Limit::AtLeast(Logs(aim.logs)))
+            .note(if reached && !surely { SPARSE } else { INFORMS })
+            .at(aim.place);
+        Some(match self.thermometer {
+            None => finding.missing(THERMOMETER),
+            Some(_) if limit.judge(&found) == Verdict::Breaks => {
+                // Advice is never broken.
+                Finding { verdict: Verdict::Meets, past_advice: true, ..finding }
+            }
+            Some(_) => finding,
+        })
+    }
+
     /// Whether food that is reheated gets there in time.
     pub(super) fn check_reheat(&self) -> Finding {
         let row = &FOOD_CODE_2022_OTHER_REHEAT_WITHIN;
@@ -279,6 +362,12 @@ impl Process<'_> {
             None => finding(Verdict::Unproven).missing(REHEATED),
         }
     }
+}
+
+/// A record that is named and was not read.
+#[must_use]
+pub fn unread_record(place: Place) -> Finding {
+    Finding::new(&RECORD, Verdict::Unproven).missing(UNREAD).at(place)
 }
 
 /// A cook in two parts, with a cold time between: `first` is how long the first heating takes.

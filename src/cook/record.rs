@@ -64,9 +64,20 @@ pub struct RowHeld {
     pub asks: Time,
     /// The longest it was held without a break, from reading to reading.
     pub held: Time,
+    /// When, since the record began, it was held long enough for the first time.
+    pub met_at: Option<Time>,
     /// Whether that is enough. A row that prints 0 s takes two readings in a row at it: one
     /// alone proves no time at all.
     pub met: bool,
+}
+
+impl RowHeld {
+    /// The time it was held over the time that the row asks for; a row of 0 s counts as one
+    /// second.
+    #[must_use]
+    pub fn share(&self) -> f64 {
+        self.held.value / self.asks.value.max(1.0)
+    }
 }
 
 /// The column of the poultry tables for a fat: the one at or above it, the last above 12 and
@@ -135,6 +146,11 @@ pub fn poultry_time(
     Ok(found)
 }
 
+/// Whether a time is enough for a row; a row of 0 s takes some time all the same.
+fn enough(held: f64, asks: f64) -> bool {
+    held > 0.0 && held >= asks
+}
+
 /// No table has more rows.
 const ROWS: usize = 31;
 
@@ -199,6 +215,8 @@ pub struct Verdicts {
     since: [Option<f64>; ROWS],
     /// The longest each was held.
     longest: [f64; ROWS],
+    /// When each was met, in seconds.
+    met_at: [Option<f64>; ROWS],
 }
 
 impl Verdicts {
@@ -214,6 +232,7 @@ impl Verdicts {
             track: Track::new(),
             since: [None; ROWS],
             longest: [0.0; ROWS],
+            met_at: [None; ROWS],
         })
     }
 
@@ -226,11 +245,12 @@ impl Verdicts {
         let segment = self.track.next(point)?;
         let Ok(surely) = point.less(self.tolerance)?.reading() else { return Ok(segment) };
         for n in 0..ROWS {
-            let Ok(Some((temperature, _, _))) = self.product.row(n) else { continue };
+            let Ok(Some((temperature, asks, _))) = self.product.row(n) else { continue };
             // Held against the figure printed on the scale that was read.
             let limit = Limit::AtLeast(temperature.on(surely.scale()));
             let reached = limit.met_by(surely) == Some(true);
-            let (Some(since), Some(longest)) = (self.since.get_mut(n), self.longest.get_mut(n))
+            let (Some(since), Some(longest), Some(met_at)) =
+                (self.since.get_mut(n), self.longest.get_mut(n), self.met_at.get_mut(n))
             else {
                 continue;
             };
@@ -243,16 +263,26 @@ impl Verdicts {
             if held > *longest {
                 *longest = held;
             }
+            if enough(held, asks) {
+                met_at.get_or_insert(point.seconds());
+            }
         }
         Ok(segment)
     }
 
     /// Every row, from the coldest, with how long it was held.
     pub fn rows(&self) -> impl Iterator<Item = RowHeld> + '_ {
-        self.longest.iter().enumerate().filter_map(|(n, &held)| {
+        self.longest.iter().zip(&self.met_at).enumerate().filter_map(|(n, (&held, met_at))| {
             let (temperature, asks, row) = self.product.row(n).ok()??;
-            let met = held > 0.0 && held >= asks;
-            Some(RowHeld { row, temperature, asks: seconds(asks), held: seconds(held), met })
+            let (met, met_at) = (enough(held, asks), met_at.map(seconds));
+            Some(RowHeld {
+                row,
+                temperature,
+                asks: seconds(asks),
+                held: seconds(held),
+                met_at,
+                met,
+            })
         })
     }
 
@@ -292,6 +322,8 @@ impl Verdicts {
 pub struct ComeUp {
     low: f64,
     high: f64,
+    /// At or above this it has come up.
+    up: f64,
     counted: f64,
     pending: f64,
     came_up: bool,
@@ -310,19 +342,17 @@ impl ComeUp {
         Self::within(TemperatureInterval::default())
     }
 
-    /// The same by a probe that may be off so much: the band is that much wider at both ends, so
-    /// the time is the longest it may be. A negative tolerance gives the shortest.
+    /// The same by a probe that may be off so much, as the longest the time may be: the band is
+    /// that much wider at both ends, and the product has left it upwards where it may have. A
+    /// negative tolerance gives the shortest.
     #[must_use]
     pub fn within(tolerance: TemperatureInterval) -> Self {
         let limit = FSIS_COME_UP.value;
         let celsius = |fahrenheit: f64| (fahrenheit - 32.0) / 1.8;
-        Self {
-            low: celsius(limit.low_fahrenheit) - tolerance.value,
-            high: celsius(limit.high_fahrenheit) + tolerance.value,
-            counted: 0.0,
-            pending: 0.0,
-            came_up: false,
-        }
+        let (low, high) = (celsius(limit.low_fahrenheit), celsius(limit.high_fahrenheit));
+        let off = tolerance.value;
+        let (counted, pending, came_up) = (0.0, 0.0, false);
+        Self { low: low - off, high: high + off, up: high - off, counted, pending, came_up }
     }
 
     /// Counts a segment.
@@ -331,8 +361,8 @@ impl ComeUp {
             segment.seconds_at_or_above(self.low) - segment.seconds_at_or_above(self.high);
         let in_band = in_band.max(0.0);
         self.pending += in_band;
-        if segment.to().celsius() >= self.high {
-            // It ends above the band: all that was counted on the way belongs to heating.
+        if segment.to().celsius() >= self.up {
+            // It came up: all that was counted on the way belongs to heating.
             self.counted += self.pending;
             self.pending = 0.0;
             self.came_up = true;
@@ -343,6 +373,12 @@ impl ComeUp {
     #[must_use]
     pub fn heating(&self) -> Time {
         seconds(self.counted)
+    }
+
+    /// Whether it ever came up.
+    #[must_use]
+    pub fn came_up(&self) -> bool {
+        self.came_up
     }
 
     /// The time that counts: that of [`Self::heating`], and for a product that never came up all

@@ -110,9 +110,14 @@ impl Recipe<'_> {
             piece: component.piece,
             come_up,
             record: &component.record,
+            aims: &component.aims,
             thermometer: self.instruments.thermometer,
             place: plan.place,
         };
+        if let Some(named) = component.recorded_in.as_ref().filter(|_| component.record.is_empty())
+        {
+            report(cook::unread_record(named.place));
+        }
         if let Some(first) = broken_off(component) {
             let food_code =
                 self.held_to.iter().any(|&a| !cook::food_code(a, component.food, false).is_empty());
@@ -127,6 +132,7 @@ impl Recipe<'_> {
         if !answered {
             report(cook::unanswered(plan.place));
         }
+        process.aims.iter().filter_map(|aim| process.check_lethality(aim)).for_each(report);
     }
 
     fn check_smoke(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
@@ -204,7 +210,10 @@ impl Recipe<'_> {
     /// Time in the warm that no rule of this version judges is said to be unproven, and
     /// not passed over.
     fn check_warm(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
+        // A cook ends where it names an inside temperature, or by its record.
+        let recorded = !component.record.is_empty();
+        let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
+        let cooked_at = component.steps.iter().rposition(ends);
         for (n, step) in component.steps.iter().enumerate() {
             let Some(at) = step.at else { continue };
             let ceiling = store::HOME_REFRIGERATOR.value.on(at.value.scale());

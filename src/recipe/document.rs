@@ -4,7 +4,7 @@ use uom::si::f64::{Mass, TemperatureInterval, Time};
 
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::cook::{Animals, Bird, Moisture};
+use crate::cook::{Aim, Animals, Bird, Moisture};
 use crate::cure::{Additive, Analysis, Method, Premix, Pump};
 use crate::finding::{Place, Placed};
 use crate::food::Food;
@@ -12,6 +12,11 @@ use crate::range::Range;
 use crate::store::Storage;
 use crate::trace::{Point, TimeColumn};
 use crate::units::{Amount, Measures, Reading, Scale};
+#[cfg(feature = "trace-csv")]
+use crate::{
+    trace::{Columns, CsvFault, read_csv},
+    units::seconds,
+};
 
 /// A recipe, as its document says it.
 #[derive(Debug, Clone, PartialEq)]
@@ -72,8 +77,12 @@ pub struct Component<'a> {
     pub steps: Vec<Step>,
     /// Recorded inside temperatures, in order of time.
     pub record: Vec<Point>,
+    /// Readings of the dry bulb of the chamber, for a drawing.
+    pub chamber: Vec<Point>,
     /// The file that holds them, where they do not stand in the document.
     pub recorded_in: Option<RecordFile<'a>>,
+    /// The lethalities that its record is to show.
+    pub aims: Vec<Aim>,
     /// The smallest piece that is cooked.
     pub piece: Option<Mass>,
     /// Where it stands in the document.
@@ -392,10 +401,43 @@ pub struct RecordFile<'a> {
     pub written: TimeColumn,
     /// The headings of the probes inside the food.
     pub probes: Vec<Cow<'a, str>>,
+    /// The heading of the dry bulb of the chamber, for a drawing.
+    pub chamber: Option<Cow<'a, str>>,
     /// Their scale.
     pub scale: Scale,
     /// Where it stands in the document.
     pub place: Place,
+}
+
+#[cfg(feature = "trace-csv")]
+impl Component<'_> {
+    /// Reads [`Self::record`] and [`Self::chamber`] from what [`Self::recorded_in`] names.
+    ///
+    /// # Errors
+    /// [`CsvFault`] with its line: whatever [`read_csv`] refuses, and a record of more than
+    /// `most` readings, which takes 48 bytes each.
+    #[cfg_attr(docsrs, doc(cfg(feature = "trace-csv")))]
+    pub fn read_record(&mut self, file: impl std::io::Read, most: usize) -> Result<(), CsvFault> {
+        let Some(named) = &self.recorded_in else { return Ok(()) };
+        let columns = Columns {
+            probes: named.probes.iter().map(AsRef::as_ref).collect(),
+            chamber: named.chamber.as_deref(),
+            ..Columns::new(&named.time, named.written, "", named.scale)
+        };
+        let (mut inside, mut chamber) = (Vec::new(), Vec::new());
+        for (n, instant) in read_csv(file, &columns)?.enumerate() {
+            let instant = instant?;
+            if n >= most {
+                let message = format!("the record holds more than {most} readings");
+                return Err(CsvFault { line: 0, message });
+            }
+            let at = seconds(instant.inside.seconds());
+            inside.push(instant.inside);
+            chamber.extend(instant.chamber.and_then(|reading| Point::new(at, reading).ok()));
+        }
+        (self.record, self.chamber) = (inside, chamber);
+        Ok(())
+    }
 }
 
 impl<'a> Component<'a> {
@@ -418,7 +460,9 @@ impl<'a> Component<'a> {
             fat_target: None,
             steps: Vec::new(),
             record: Vec::new(),
+            chamber: Vec::new(),
             recorded_in: None,
+            aims: Vec::new(),
             piece: None,
             place: Place::default(),
         }

@@ -8,7 +8,7 @@ use super::document::{
 use super::keys::{Fault, Faults, Keys, Unreadable, fault, nearest, one_of};
 use crate::authority::Authority;
 use crate::cite::Date;
-use crate::cook::{Moisture, air};
+use crate::cook::{Aim, Moisture, Resistance, air};
 use crate::cure::{
     Analysis, Level, Method, Premix, Pump, SodiumNitrate, SodiumNitrite, product_keys,
 };
@@ -29,6 +29,7 @@ bounds! {
     WEIGHT: "amount", "kg", 0.0, 1e6;
     PREMIX: "amount of curing premix", "kg", 1e-9, 1e6;
     ACTIVITY: "water activity", "", 0.0, 1.0;
+    LOGS: "reduction", "log", 0.0, 100.0;
     PUMP: "pump or pick-up", "mg/kg", 1e3, 1e6;
 }
 
@@ -50,6 +51,7 @@ const COMPONENT: &[&str] = &[
     "step",
     "record",
     "recorded_in",
+    "lethality",
     "piece",
 ];
 const INGREDIENT: &[&str] = &[
@@ -95,7 +97,8 @@ const STEP: &[&str] = &[
     "vacuum",
 ];
 const RECORD: &[&str] = &["after", "inside"];
-const RECORDED_IN: &[&str] = &["file", "time", "written", "inside", "scale"];
+const RECORDED_IN: &[&str] = &["file", "time", "written", "inside", "scale", "chamber"];
+const LETHALITY: &[&str] = &["d", "at", "z", "counted_from", "logs"];
 
 /// The largest document that is read, in bytes. A recipe of a thousand steps is a
 /// twentieth of it.
@@ -275,6 +278,7 @@ fn component<'i>(
     let ingredients = each("ingredient", INGREDIENT, faults);
     let steps = each("step", STEP, faults);
     let record = each("record", RECORD, faults);
+    let aims = each("lethality", LETHALITY, faults);
     let ingredients: Vec<_> =
         ingredients.iter().map(|keys| ingredient(keys, measures, faults)).collect();
     let holds_meat = food
@@ -325,6 +329,8 @@ fn component<'i>(
         }),
         steps,
         record: self::record(&record, faults),
+        chamber: Vec::new(),
+        aims: aims.iter().filter_map(|keys| aim(keys, faults)).collect(),
         recorded_in: keys
             .table("recorded_in", RECORDED_IN, faults)
             .and_then(|keys| recorded_in(&keys, faults)),
@@ -611,7 +617,7 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
 /// level, which is the least that the two bulbs can mean higher up.
 fn humidity(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<f64> {
     let stated = percent(keys, "humidity", faults);
-    let wet = keys.placed("wet_bulb", read_temperature, faults)?;
+    let Some(wet) = keys.placed("wet_bulb", read_temperature, faults) else { return stated };
     if stated.is_some() {
         fault(faults, wet.place, "`humidity` and `wet_bulb` say the same: write one of them");
         return None;
@@ -630,8 +636,31 @@ fn humidity(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<f64> {
     }
 }
 
+fn aim(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Aim> {
+    for key in LETHALITY {
+        if keys.value(key).is_none() {
+            fault(faults, keys.place, format!("`{key}` is missing"));
+        }
+    }
+    let d = keys.quantity("d", read_duration, faults);
+    let at = keys.quantity("at", read_temperature, faults);
+    let z = keys.quantity("z", read_tolerance, faults);
+    let counted_from = keys.quantity("counted_from", read_temperature, faults);
+    let logs = keys.plain_number("logs", &LOGS, faults);
+    // Of a D between two ends the longer is the harder to reach.
+    match Resistance::new(d?.high(), at?, z?) {
+        Ok(resistance) => {
+            Some(Aim { resistance, counted_from: counted_from?, logs: logs?, place: keys.place })
+        }
+        Err(error) => {
+            fault(faults, keys.place, error.to_string());
+            None
+        }
+    }
+}
+
 fn recorded_in<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<RecordFile<'i>> {
-    for key in RECORDED_IN {
+    for key in RECORDED_IN.iter().filter(|key| **key != "chamber") {
         if keys.value(key).is_none() {
             fault(faults, keys.place, format!("`{key}` is missing"));
         }
@@ -660,6 +689,7 @@ fn recorded_in<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<RecordFil
         time: keys.name("time", faults)?,
         written: keys.word("written", &TimeColumn::ALL, TimeColumn::key, faults)?,
         probes,
+        chamber: keys.name("chamber", faults),
         scale: keys.word("scale", &[Scale::Celsius, Scale::Fahrenheit], scale, faults)?,
         place: keys.place,
     })

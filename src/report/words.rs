@@ -15,6 +15,7 @@ pub(super) fn number(measure: &Measure) -> f64 {
         Measure::Duration(time) | Measure::Held(Held { time, .. }) => time.value,
         Measure::Mass(mass) => mass.value,
         Measure::Share(share) => share.percent,
+        Measure::Logs(logs) => logs.0,
     }
 }
 
@@ -25,6 +26,7 @@ pub(super) fn unit(measure: &Measure) -> &'static str {
         Measure::Duration(_) | Measure::Held(_) => "s",
         Measure::Mass(_) => "kg",
         Measure::Share(_) => "%",
+        Measure::Logs(_) => "log",
     }
 }
 

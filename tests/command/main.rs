@@ -7,6 +7,7 @@ mod composing;
 mod curing;
 mod dose;
 mod faults;
+mod record;
 mod schema;
 
 use std::path::{Path, PathBuf};
@@ -66,6 +67,7 @@ fn of_rule<'a>(report: &'a Value, rule: &str) -> Vec<&'a Value> {
 #[case("endpoint-too-low", 1)]
 #[case("cheese-too-warm", 1)]
 #[case("fridge-too-long", 1)]
+#[case("recorded-loaf", 0)]
 fn an_example_reports_what_its_head_says(#[case] name: &str, #[case] status: i32) {
     let output = check(&[example(name).to_str().unwrap()]);
     assert_eq!(output.status.code(), Some(status));

@@ -31,6 +31,9 @@ enum Verb {
         /// How to print what was found.
         #[arg(long, value_enum, default_value = "text")]
         format: Format,
+        /// Draw every record of a cook into this folder, as SVG.
+        #[arg(long, value_name = "FOLDER")]
+        plots: Option<PathBuf>,
     },
     /// A recipe for another batch: what to weigh out, what does not scale, and the check of
     /// it. Exit status as for check.
@@ -92,6 +95,8 @@ enum Format {
 }
 
 mod dose;
+mod plot;
+mod record;
 mod scale;
 
 /// A document as it was found, or why it was not.
@@ -102,7 +107,7 @@ struct Document {
 
 fn main() -> ExitCode {
     match Arguments::parse().verb {
-        Verb::Check { paths, format } => check_all(&paths, format),
+        Verb::Check { paths, format, plots } => check_all(&paths, format, plots.as_deref()),
         Verb::Scale { path, times } => scale_one(path, times),
         Verb::Dose(dosing) => match dosing.answer() {
             Ok(answer) => {
@@ -117,7 +122,7 @@ fn main() -> ExitCode {
     }
 }
 
-fn check_all(paths: &[PathBuf], format: Format) -> ExitCode {
+fn check_all(paths: &[PathBuf], format: Format, plots: Option<&Path>) -> ExitCode {
     let documents: Vec<_> = documents(paths);
     let (mut checkups, mut unread) = (Vec::new(), Vec::new());
     for document in &documents {
@@ -143,6 +148,10 @@ fn check_all(paths: &[PathBuf], format: Format) -> ExitCode {
             eprintln!("the report could not be written: {error}");
             return ExitCode::from(2);
         }
+    }
+    if let Some(Err(message)) = plots.map(|folder| plot::draw_all(&checkups, folder)) {
+        eprintln!("{message}");
+        return ExitCode::from(2);
     }
     let worst = checkups.iter().map(Checkup::verdict).max();
     match worst {
@@ -181,7 +190,10 @@ fn check(document: &Document) -> Result<Checkup<'_>, Unread> {
         |text: &str, faults| Unread { path: document.path.clone(), text: text.to_owned(), faults };
     match &document.text {
         Ok(text) => match Recipe::read(text) {
-            Ok(recipe) => Ok(Checkup::new(document.path.clone(), text, recipe)),
+            Ok(mut recipe) => match record::read_all(&document.path, &mut recipe) {
+                Ok(()) => Ok(Checkup::new(document.path.clone(), text, recipe)),
+                Err(faults) => Err(not_read(text, faults)),
+            },
             Err(error) => Err(not_read(text, error.faults)),
         },
         Err((message, help)) => {

@@ -246,3 +246,122 @@ proptest! {
         prop_assert!(before.iter().all(|row| sure.contains(row)));
     }
 }
+
+/// A tenth of a degree a second, up and down between 58 and 68 °C.
+fn saw(count: u32) -> Vec<Point> {
+    let celsius_at = |n: u32| {
+        let k = n % 200;
+        58.0 + f64::from(if k < 100 { k } else { 200 - k }) / 10.0
+    };
+    (0..=count)
+        .map(|n| Point::new(seconds(f64::from(n)), celsius(celsius_at(n))).unwrap())
+        .collect()
+}
+
+fn at_once(mut counter: Lethality, points: &[Point], chunk: usize) -> Lethality {
+    let mut track = Track::new();
+    for points in points.chunks(chunk) {
+        counter.add_points(&mut track, points).unwrap();
+    }
+    counter
+}
+
+#[test]
+fn ten_thousand_small_steps_are_those_of_forty_digits_and_of_a_plain_loop() {
+    let points = saw(10_000);
+    let found = at_once(counter(7.5, 70.0, 55.0), &points, points.len());
+    let exact = found.equivalent().value;
+    assert!((exact / 1_680.884_662_422_014_4 - 1.0).abs() < 1e-12, "{exact}");
+    let lower = found.equivalent_by_lower_ends().value;
+    assert!((lower / 1_655.214_155_076_655_5 - 1.0).abs() < 1e-12, "{lower}");
+    let rate = |point: &Point| 10f64.powf((point.celsius() - 70.0) / 7.5);
+    let per_kelvin = std::f64::consts::LN_10 / 7.5;
+    let plain: f64 = points
+        .windows(2)
+        .map(|pair| {
+            (rate(&pair[1]) - rate(&pair[0]))
+                / (per_kelvin * (pair[1].celsius() - pair[0].celsius()))
+        })
+        .sum();
+    assert!((exact / plain - 1.0).abs() < 1e-9, "{plain}");
+}
+
+#[test]
+fn many_points_at_once_fail_where_one_would() {
+    let mut points = saw(1_000);
+    points[700] = points[699];
+    let mut counter = counter(7.5, 70.0, 55.0);
+    let fault = counter.add_points(&mut Track::new(), &points).unwrap_err();
+    assert!(fault.to_string().contains("699"), "{fault}");
+    // What came before it is counted.
+    let before = at_once(self::counter(7.5, 70.0, 55.0), &points[..700], 700);
+    assert!((counter.logs() / before.logs() - 1.0).abs() < 1e-12);
+}
+
+#[test]
+fn another_z_above_the_reference_bends_the_rate_there() {
+    let z = |k: &str| read_tolerance(k).unwrap();
+    let botulinum = Resistance::new(minutes(1.0), celsius(90.0), z("7 °C")).unwrap();
+    let bent = botulinum.with_z_above(z("10 °C")).unwrap();
+    let resistance_above = Resistance::new(minutes(1.0), celsius(90.0), z("10 °C")).unwrap();
+    let count = |resistance, points: &[(f64, f64)]| {
+        counted(Lethality::new(resistance, celsius(70.0)).unwrap(), points)
+    };
+    // A ramp across the bend is its two halves.
+    let ramp = count(bent, &[(0.0, 80.0), (200.0, 100.0)]);
+    let below = count(botulinum, &[(0.0, 80.0), (100.0, 90.0)]);
+    let above = count(resistance_above, &[(0.0, 90.0), (100.0, 100.0)]);
+    let sum = below.equivalent().value + above.equivalent().value;
+    assert!((ramp.equivalent().value / sum - 1.0).abs() < 1e-12);
+    // Down again it is the same.
+    let down = count(bent, &[(0.0, 100.0), (200.0, 80.0)]);
+    assert!((down.equivalent().value / sum - 1.0).abs() < 1e-12);
+    // By its lower end: the whole ramp at 80 °C.
+    let rate = bent.rate(celsius(80.0));
+    assert!((ramp.equivalent_by_lower_ends().value / (200.0 * rate) - 1.0).abs() < 1e-12);
+}
+
+#[test]
+fn a_line_needs_two_temperatures_and_has_to_fall() {
+    let fit = |pairs: &[(f64, f64)]| {
+        let pairs: Vec<_> = pairs.iter().map(|&(t, d)| (celsius(t), seconds(d))).collect();
+        Resistance::fit(&pairs, celsius(60.0))
+    };
+    assert!(fit(&[]).is_none());
+    assert!(fit(&[(60.0, 60.0)]).is_none());
+    assert!(fit(&[(60.0, 60.0), (60.0, 6.0)]).is_none());
+    assert!(fit(&[(60.0, 60.0), (70.0, 600.0)]).is_none());
+    assert!(fit(&[(60.0, 60.0), (70.0, 0.0)]).is_none());
+    let line = fit(&[(60.0, 60.0), (70.0, 6.0)]).unwrap();
+    assert!((line.d().value - 60.0).abs() < 1e-9 && (line.z().value - 10.0).abs() < 1e-9);
+}
+
+proptest! {
+    // In blocks or one by one, in whatever pieces they come, rough or smooth.
+    #[test]
+    fn many_points_at_once_count_as_one_by_one(
+        steps in prop::collection::vec((0.1..2.0f64, -0.3..0.3f64), 300..900),
+        rough in prop::collection::vec((0usize..300, -20.0..20.0f64), 0..3),
+        chunk in 1usize..900, start in 52.0..70.0f64,
+    ) {
+        let (mut at, mut c) = (0.0, start);
+        let mut points = Vec::new();
+        for (n, (dt, dc)) in steps.iter().enumerate() {
+            let jump: f64 = rough.iter().filter(|(at, _)| *at == n).map(|(_, jump)| jump).sum();
+            at += dt;
+            c = (c + dc + jump).clamp(30.0, 95.0);
+            points.push(Point::new(seconds(at), celsius(c)).unwrap());
+        }
+        let mut one_by_one = counter(7.5, 70.0, 55.0);
+        let mut track = Track::new();
+        for point in &points {
+            if let Some(segment) = track.next(*point).unwrap() {
+                one_by_one.add(&segment);
+            }
+        }
+        let blocks = at_once(counter(7.5, 70.0, 55.0), &points, chunk);
+        let same = |a: f64, b: f64| (a - b).abs() <= 1e-11 * a.abs().max(1e-300);
+        prop_assert!(same(blocks.logs(), one_by_one.logs()));
+        prop_assert!(same(blocks.logs_by_lower_ends(), one_by_one.logs_by_lower_ends()));
+    }
+}

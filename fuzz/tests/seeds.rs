@@ -28,6 +28,11 @@ fn every_check_seed_holds() {
 }
 
 #[test]
+fn every_record_seed_holds() {
+    each_seed("record", greenweight_fuzz::record);
+}
+
+#[test]
 fn every_document_to_be_changed_can_be_read() {
     for template in 0..4 {
         let text = greenweight_fuzz::mutated(&[template]);

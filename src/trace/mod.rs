@@ -140,6 +140,7 @@ impl Point {
 
     /// Seconds since the record began.
     #[must_use]
+    #[inline]
     pub const fn seconds(self) -> f64 {
         self.seconds
     }
@@ -160,6 +161,7 @@ impl Point {
 
     /// Degrees Celsius.
     #[must_use]
+    #[inline]
     pub const fn celsius(self) -> f64 {
         self.celsius
     }
@@ -168,6 +170,7 @@ impl Point {
 impl Segment {
     /// How long it lasts, in seconds.
     #[must_use]
+    #[inline]
     pub fn seconds(&self) -> f64 {
         self.to.seconds - self.from.seconds
     }
@@ -217,6 +220,7 @@ impl Track {
     ///
     /// # Errors
     /// [`TraceError::NotForward`] for a time that is not after the one before.
+    #[inline]
     pub fn next(&mut self, point: Point) -> Result<Option<Segment>, TraceError> {
         let Some(from) = self.last else {
             self.last = Some(point);
@@ -227,6 +231,11 @@ impl Track {
         }
         self.last = Some(point);
         Ok(Some(Segment { from, to: point }))
+    }
+
+    /// Goes on from a point that is known to come after the last one.
+    pub(crate) const fn skip_to(&mut self, point: Point) {
+        self.last = Some(point);
     }
 
     /// The last point.

@@ -344,6 +344,8 @@ pub enum Mend {
     CookTo(Reading),
     /// Hold the inside at the temperature for at least this long.
     HoldFor(Time),
+    /// Cool it through this stretch in at most this long.
+    CoolWithin(Time),
     /// Keep the surface moist, the same way, for at least this long.
     KeepMoistFor(Time),
     /// Keep the chamber at or below this temperature by the thermometer.

@@ -61,6 +61,7 @@
 extern crate uom;
 
 pub mod authority;
+pub mod chill;
 pub mod cite;
 pub mod cook;
 pub mod cure;
@@ -76,6 +77,7 @@ pub mod recipe;
 #[cfg_attr(docsrs, doc(cfg(feature = "report")))]
 pub mod report;
 pub mod salt;
+pub mod shelf;
 pub mod smoke;
 pub mod store;
 pub mod trace;

@@ -617,3 +617,75 @@ pub(crate) static ASHRAE_F17: Source = Source {
     number: "chapter 1",
     edition: "2017",
 };
+
+pub(crate) static AU_3_2_2: Source = Source {
+    key: "au-3-2-2",
+    title: "Standard 3.2.2 clause 7(3), quoted",
+    publisher: "Food Standards Australia New Zealand (quoted by another page)",
+    number: "Standard 3.2.2 cl 7(3)",
+    edition: "",
+};
+
+pub(crate) static CA_3CCR_910_15: Source = Source {
+    key: "ca-3ccr-910-15",
+    title: "Cal. Code Regs. tit. 3, section 910.15, Cooling of Heated Potentially Hazardous Products",
+    publisher: "State of California",
+    number: "3 CCR 910.15",
+    edition: "section filed 2007-05-31, operative 2007-06-30; read current through Register 2024 No. 25",
+};
+
+pub(crate) static CFIA_COOLING: Source = Source {
+    key: "cfia-cooling",
+    title: "Preventive control recommendations for cooling heat processed meat products",
+    publisher: "Canadian Food Inspection Agency",
+    number: "1522948253869",
+    edition: "current guidance page",
+};
+
+pub(crate) static CFIA_FERM_NOTE: Source = Source {
+    key: "cfia-ferm-note",
+    title: "Preventive controls for fermented and dried meat products (machine-made digest of the CFIA page)",
+    publisher: "Canadian Food Inspection Agency, as digested",
+    number: "",
+    edition: "page read by the digester on 2026-08-02",
+};
+
+pub(crate) static FOODCODE2022_CH1: Source = Source {
+    key: "foodcode2022-ch1",
+    title: "FDA Food Code 2022, chapter 1, definitions",
+    publisher: "US Food and Drug Administration (mirror held by a Connecticut town)",
+    number: "Food Code 2022, 1-201.10(B)",
+    edition: "2022",
+};
+
+pub(crate) static FSIS_STAB_2021: Source = Source {
+    key: "fsis-stab-2021",
+    title: "FSIS Stabilization Guideline for Meat and Poultry Products (Revised Appendix B)",
+    publisher: "USDA FSIS",
+    number: "FSIS-GD-2021-13",
+    edition: "December 2021",
+};
+
+pub(crate) static JAMES_MEAT_REFRIG: Source = Source {
+    key: "james-meat-refrig",
+    title: "Meat refrigeration handbook, chapter 16 Secondary chilling of meat and meat products (pp 322-328), citing Gaze et al. 1998",
+    publisher: "textbook chapter",
+    number: "Tables 16.1, 16.2, 16.7",
+    edition: "title page not seen (memory: James and James, Meat Refrigeration, 2002)",
+};
+
+pub(crate) static MSU_APPB_OPT2: Source = Source {
+    key: "msu-appb-opt2",
+    title: "Appendix B: Stabilization Option 2 Rapid Cooling Between 120F and 80F",
+    publisher: "Michigan State University Extension",
+    number: "",
+    edition: "2020-03-17",
+};
+
+pub(crate) static OSU_117: Source = Source {
+    key: "osu-117",
+    title: "Temperature Regulations/Guidelines (7/12/99)",
+    publisher: "Ohio State University Meat Science Extension",
+    number: "node 117",
+    edition: "1999-07-12",
+};

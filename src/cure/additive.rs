@@ -1,6 +1,7 @@
 use super::batch::{Batch, FINISHED, Known, SCALE, Source, Weighed};
 use super::check::NO_ROW;
 use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Method};
+use super::premix::Premix;
 use super::table::{
     MOLAR_MASS_ASCORBATE_ANHYDROUS, MOLAR_MASS_ASCORBATE_MONOHYDRATE, US_ACCELERATORS,
     US_CITRIC_REPLACEMENT, US_PHOSPHATES,
@@ -13,6 +14,7 @@ use crate::level::{
     AcidPyrophosphate, Agent, Ascorbate, AscorbicAcids, Ascorbics, Citrates, FumaricAcid,
     GluconoDeltaLactone, InPremix, Level, OnGreenWeight, Phosphates,
 };
+use crate::range::Range;
 use crate::units::Mass;
 
 pub(super) const ACCELERATOR: Rule =
@@ -160,6 +162,33 @@ impl Batch<'_> {
         let only = of_group.next()?;
         if of_group.next().is_some() { None } else { Some((only.mass?.scale, only.counted())) }
     }
+}
+
+/// Nitrite (as weighed) and ascorbates or erythorbates, ingoing on green weight in mg/kg, for the
+/// rules of other rooms; `None` where something is missing.
+#[must_use]
+pub fn ingoing_levels(batch: &Batch<'_>) -> [Option<Range<f64>>; 2] {
+    if batch.unknowable().is_some() {
+        return [None, None];
+    }
+    let nitrite = batch.total(Premix::nitrite);
+    let ascorbics = batch.added::<Ascorbics>(&ASCORBICS);
+    let range = |missing: bool, low: f64, high: f64| {
+        if missing { None } else { Some(Range::ordered(low, high)) }
+    };
+    let (n, a) = (nitrite.range, ascorbics.range);
+    [
+        range(
+            nitrite.missing.is_some() || !nitrite.scaled,
+            n.low().mg_per_kg(),
+            n.high().mg_per_kg(),
+        ),
+        range(
+            ascorbics.missing.is_some() || !ascorbics.scaled,
+            a.low().mg_per_kg(),
+            a.high().mg_per_kg(),
+        ),
+    ]
 }
 
 const ASCORBICS: [AdditiveGroup; 2] = [AdditiveGroup::AscorbicAcids, AdditiveGroup::Ascorbate];

@@ -90,7 +90,7 @@ pub use crate::level::{
     Phosphates, PotassiumNitrate, PotassiumNitrite, Residual, SodiumChloride, SodiumNitrate,
     SodiumNitrite,
 };
-pub use additive::{Addition, Additive};
+pub use additive::{Addition, Additive, ingoing_levels};
 pub use bacon::skin_free;
 pub use batch::{Batch, Cure, Pickle, Weighed};
 pub use check::{RULES, answers, check, unanswered};

@@ -2,6 +2,7 @@ use uom::si::f64::Time;
 
 use super::document::{Component, Recipe, Step, StepKind};
 use super::{composing, curing};
+use crate::chill::{self, Cooling, Holds};
 use crate::cook::{self, Plan, Process, Stage};
 use crate::finding::{Finding, Force, Limit, Missing, Placed, Rule, Verdict};
 use crate::food::Food;
@@ -19,13 +20,14 @@ const UNJUDGED: Missing = Missing::new(
 );
 
 /// Every rule that can be reached from a recipe, room by room.
-pub const RULES: [&[Rule]; 8] = [
+pub const RULES: [&[Rule]; 9] = [
     &[WARM],
     &curing::RULES,
     &cure::RULES,
     &composing::RULES,
     &fat::RULES,
     &cook::RULES,
+    &chill::RULES,
     &smoke::RULES,
     &store::RULES,
 ];
@@ -49,6 +51,7 @@ impl Recipe<'_> {
             self.check_cure(component, &mut report);
             self.check_composition(component, &mut report);
             self.check_cook(component, &mut report);
+            self.check_cooling(component, &mut report);
             self.check_smoke(component, &mut report);
             self.check_store(component, &mut report);
             self.check_warm(component, &mut report);
@@ -133,6 +136,41 @@ impl Recipe<'_> {
             report(cook::unanswered(plan.place));
         }
         process.aims.iter().filter_map(|aim| process.check_lethality(aim)).for_each(report);
+    }
+
+    /// Cooked food that is kept is cooled, and how fast is judged.
+    fn check_cooling(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let recorded = !component.record.is_empty();
+        let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
+        let Some(cook) = component.steps.iter().rposition(ends) else { return };
+        let cold = |step: &&Step| {
+            matches!(step.kind, StepKind::Chill | StepKind::Refrigerate | StepKind::Freeze)
+        };
+        let Some(cold) = component.steps.iter().skip(cook).find(cold) else { return };
+        if !component.food.is_meat() && component.food != Food::Casseroles {
+            return;
+        }
+        let curve = match component.cooling.as_slice() {
+            [] => component.record.as_slice(),
+            curve => curve,
+        };
+        let [nitrite, ascorbate] = self.ingoing(component);
+        let cooling = Cooling {
+            curve,
+            thermometer: self.instruments.thermometer,
+            holds: Holds {
+                nitrite,
+                ascorbate,
+                brine: analysed_brine(component),
+                activity: component.proximates.water_activity,
+            },
+            place: cold.place,
+        };
+        let found = self
+            .held_to
+            .iter()
+            .filter_map(|&authority| chill::check(&cooling, authority, self.date));
+        found.for_each(report);
     }
 
     fn check_smoke(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
@@ -255,6 +293,13 @@ impl Recipe<'_> {
 
 fn compare(a: Option<Reading>, b: Option<Reading>) -> core::cmp::Ordering {
     a.partial_cmp(&b).unwrap_or(core::cmp::Ordering::Equal)
+}
+
+/// Salt in the water of the finished product, percent, by an analysis of both: 100 × salt / (salt +
+/// moisture).
+fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
+    let (salt, moisture) = (component.proximates.salt?, component.proximates.moisture?);
+    Range::exactly(100.0 * salt / (salt + moisture)).ok()
 }
 
 /// The first part of a cook that is chilled and finished later.

@@ -51,26 +51,7 @@ impl Recipe<'_> {
         if !cured && component.cure.is_some() {
             report(Finding::new(&NO_PREMIX, Verdict::Unproven).at(place).missing(NOTHING_CURES));
         }
-        let cures: Vec<Cure> = premixes()
-            .map(|premix| Cure {
-                mass: self.weighed(premix),
-                strength: premix.strength,
-                place: premix.place,
-            })
-            .collect();
-        let additions: Vec<Addition> = component
-            .ingredients
-            .iter()
-            .filter_map(|ingredient| {
-                let Kind::Additive(additive) = ingredient.kind else { return None };
-                Some(Addition {
-                    additive,
-                    mass: self.weighed(ingredient),
-                    hydrated: ingredient.hydrated,
-                    place: ingredient.place,
-                })
-            })
-            .collect();
+        let (cures, additions) = self.brings(component);
         if !cured && additions.is_empty() {
             return;
         }
@@ -93,6 +74,39 @@ impl Recipe<'_> {
             self.time_and_temperature(component, report);
             quick_nitrate(component, report);
         }
+    }
+
+    /// The curing premixes and the additives of a component.
+    fn brings(&self, component: &Component<'_>) -> (Vec<Cure>, Vec<Addition>) {
+        let ingredients = &component.ingredients;
+        let cures = ingredients
+            .iter()
+            .filter(|ingredient| ingredient.kind == Kind::CuringPremix)
+            .map(|premix| Cure {
+                mass: self.weighed(premix),
+                strength: premix.strength,
+                place: premix.place,
+            })
+            .collect();
+        let additions = ingredients
+            .iter()
+            .filter_map(|ingredient| {
+                let Kind::Additive(additive) = ingredient.kind else { return None };
+                Some(Addition {
+                    additive,
+                    mass: self.weighed(ingredient),
+                    hydrated: ingredient.hydrated,
+                    place: ingredient.place,
+                })
+            })
+            .collect();
+        (cures, additions)
+    }
+
+    /// Nitrite and ascorbates, ingoing on green weight, mg/kg.
+    pub(super) fn ingoing(&self, component: &Component<'_>) -> [Option<Range<f64>>; 2] {
+        let (cures, additions) = self.brings(component);
+        cure::ingoing_levels(&self.batch(component, &cures, &additions, component.place))
     }
 
     fn batch<'a>(

@@ -79,6 +79,8 @@ pub struct Component<'a> {
     pub record: Vec<Point>,
     /// Readings of the dry bulb of the chamber, for a drawing.
     pub chamber: Vec<Point>,
+    /// Readings of the warmest part as it cools after the cook.
+    pub cooling: Vec<Point>,
     /// The file that holds them, where they do not stand in the document.
     pub recorded_in: Option<RecordFile<'a>>,
     /// The lethalities that its record is to show.
@@ -411,11 +413,11 @@ pub struct RecordFile<'a> {
 
 #[cfg(feature = "trace-csv")]
 impl Component<'_> {
-    /// Reads [`Self::record`] and [`Self::chamber`] from what [`Self::recorded_in`] names.
+    /// Reads [`Self::record`], [`Self::chamber`] and, where none is written, [`Self::cooling`] from what [`Self::recorded_in`] names.
     ///
     /// # Errors
     /// [`CsvFault`] with its line: whatever [`read_csv`] refuses, and a record of more than
-    /// `most` readings, which takes 48 bytes each.
+    /// `most` readings, which takes 72 bytes each.
     #[cfg_attr(docsrs, doc(cfg(feature = "trace-csv")))]
     pub fn read_record(&mut self, file: impl std::io::Read, most: usize) -> Result<(), CsvFault> {
         let Some(named) = &self.recorded_in else { return Ok(()) };
@@ -424,7 +426,7 @@ impl Component<'_> {
             chamber: named.chamber.as_deref(),
             ..Columns::new(&named.time, named.written, "", named.scale)
         };
-        let (mut inside, mut chamber) = (Vec::new(), Vec::new());
+        let (mut inside, mut chamber, mut cooling) = (Vec::new(), Vec::new(), Vec::new());
         for (n, instant) in read_csv(file, &columns)?.enumerate() {
             let instant = instant?;
             if n >= most {
@@ -433,9 +435,13 @@ impl Component<'_> {
             }
             let at = seconds(instant.inside.seconds());
             inside.push(instant.inside);
+            cooling.push(instant.warmest);
             chamber.extend(instant.chamber.and_then(|reading| Point::new(at, reading).ok()));
         }
         (self.record, self.chamber) = (inside, chamber);
+        if self.cooling.is_empty() {
+            self.cooling = cooling;
+        }
         Ok(())
     }
 }
@@ -461,6 +467,7 @@ impl<'a> Component<'a> {
             steps: Vec::new(),
             record: Vec::new(),
             chamber: Vec::new(),
+            cooling: Vec::new(),
             recorded_in: None,
             aims: Vec::new(),
             piece: None,

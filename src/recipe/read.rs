@@ -50,6 +50,7 @@ const COMPONENT: &[&str] = &[
     "analysis",
     "step",
     "record",
+    "cooling",
     "recorded_in",
     "lethality",
     "piece",
@@ -278,6 +279,7 @@ fn component<'i>(
     let ingredients = each("ingredient", INGREDIENT, faults);
     let steps = each("step", STEP, faults);
     let record = each("record", RECORD, faults);
+    let cooling = each("cooling", RECORD, faults);
     let aims = each("lethality", LETHALITY, faults);
     let ingredients: Vec<_> =
         ingredients.iter().map(|keys| ingredient(keys, measures, faults)).collect();
@@ -330,6 +332,7 @@ fn component<'i>(
         steps,
         record: self::record(&record, faults),
         chamber: Vec::new(),
+        cooling: self::record(&cooling, faults),
         aims: aims.iter().filter_map(|keys| aim(keys, faults)).collect(),
         recorded_in: keys
             .table("recorded_in", RECORDED_IN, faults)

@@ -180,6 +180,9 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
         ),
         Mend::CookTo(to) => format!("cook until the thermometer shows {}", reading(to)),
         Mend::HoldFor(time) => format!("hold it there for at least {}", show_duration(time)),
+        Mend::CoolWithin(time) => {
+            format!("cool it through this stretch in at most {}", show_duration(time))
+        }
         Mend::KeepMoistFor(time) => {
             format!("keep it moist so for at least {}", show_duration(time))
         }

@@ -34,6 +34,8 @@ impl<'a> Columns<'a> {
 pub struct Instant {
     /// The coldest probe inside the food.
     pub inside: Point,
+    /// The warmest, which counts when food cools.
+    pub warmest: Point,
     /// The dry bulb of the chamber.
     pub chamber: Option<Reading>,
     /// Its wet bulb.
@@ -160,7 +162,7 @@ impl<R: Read> Points<R> {
             TimeColumn::Clock => at,
             _ => 0.0,
         });
-        let mut coldest: Option<Point> = None;
+        let (mut coldest, mut warmest): (Option<Point>, Option<Point>) = (None, None);
         for &probe in &self.probes {
             let reading = reading(cell(probe)?, self.scale)?;
             let at = at - start;
@@ -169,14 +171,16 @@ impl<R: Read> Points<R> {
             }
             let point = Point::new(seconds(at), reading).map_err(|error| error.to_string())?;
             coldest = Some(coldest.map_or(point, |coldest| coldest.colder(point)));
+            warmest = Some(warmest.map_or(point, |warmest| warmest.warmer(point)));
         }
-        let inside = coldest.ok_or_else(|| "no probe is named".to_owned())?;
+        let none = || "no probe is named".to_owned();
+        let (inside, warmest) = (coldest.ok_or_else(none)?, warmest.ok_or_else(none)?);
         let other = |column: Option<usize>| {
             column.map(|column| reading(cell(column)?, self.scale)).transpose()
         };
         let (chamber, wet_bulb) = (other(self.chamber)?, other(self.wet_bulb)?);
         self.track.next(inside).map_err(|error: TraceError| error.to_string())?;
-        Ok(Instant { inside, chamber, wet_bulb })
+        Ok(Instant { inside, warmest, chamber, wet_bulb })
     }
 }
 

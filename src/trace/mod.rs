@@ -122,6 +122,12 @@ impl Point {
         if other.celsius < self.celsius { other } else { self }
     }
 
+    /// The warmer of two probes at one instant.
+    #[must_use]
+    pub fn warmer(self, other: Self) -> Self {
+        if other.celsius > self.celsius { other } else { self }
+    }
+
     /// The same with the probe off by its tolerance, to the cold side.
     ///
     /// # Errors

@@ -39,7 +39,8 @@ fn toml_files(folder: &Path) -> Vec<PathBuf> {
 }
 
 /// The rooms whose tables there are, in the order of the documentation.
-pub const ROOMS: [&str; 7] = ["units", "cure", "salt", "fat", "cook", "store", "smoke"];
+pub const ROOMS: [&str; 9] =
+    ["units", "cure", "salt", "fat", "cook", "chill", "store", "smoke", "shelf"];
 
 impl References {
     pub fn read() -> Self {

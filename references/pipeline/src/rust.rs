@@ -72,6 +72,10 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
         "cook" => {
             "use super::air::{Barometer, Saturation, WetBulb};\nuse super::hold::Hold;\nuse super::humidity::{HumidityOption, LargePiece};\nuse super::parasite::Freezing;\nuse super::{ComeUpLimit, Dwell, Dwell5, Endpoint, PoultryDwell};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, Time, centimeters, hours, pounds, seconds};\n"
         }
+        "chill" => {
+            "use super::clock::Leg;\nuse super::check::Formula;\nuse super::ferment::DegreeHours;\nuse crate::units::{PrintedTemperature, Scale, hours};\n"
+        }
+        "shelf" => "use super::Cell;\n",
         "store" => {
             "use super::{FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::units::PrintedTemperature;\n"
         }
@@ -475,6 +479,64 @@ fn statics(table: &Table) -> String {
             format!("Dwell5 {{ temperature: {}, time: seconds({:?}) }}", temperature(row), row.number("dwell_5_log_s"))
         }),
         "freezing" | "freezing-room" => freezing(table, &name),
+        "legs" => array(table, &table.title, &name, "Leg", rows, |row| {
+            let at = |end: &str| {
+                let figure = |scale: &str| row.maybe_number(&format!("{scale}_{end}"));
+                match (figure("fahrenheit"), figure("celsius")) {
+                    (Some(f), Some(c)) => format!("PrintedTemperature::Both({f:?}, {c:?})"),
+                    (None, Some(c)) => format!("PrintedTemperature::Celsius({c:?})"),
+                    _ => panic!("{}: no temperature {end}", row.key),
+                }
+            };
+            format!(
+                "Leg {{ schedule: {:?}, from: {}, to: {}, most: hours({:?}) }}",
+                row.words("schedule"),
+                at("from"),
+                at("to"),
+                row.number("max_hours"),
+            )
+        }),
+        "formula" => {
+            let held = rows.iter().filter(|row| row.has("min_nitrite_ppm") || row.has("max_aw"));
+            array(table, &table.title, &name, "Formula", held, |row| {
+                let figure = |name: &str| option(row.maybe_number(name).map(number));
+                format!(
+                    "Formula {{ nitrite: {}, ascorbate: {}, brine: {}, activity: {} }}",
+                    figure("min_nitrite_ppm"),
+                    figure("min_ascorbate_ppm"),
+                    figure("min_brine_percent"),
+                    figure("max_aw"),
+                )
+            })
+        }
+        "degree-hours" => array(table, &table.title, &name, "DegreeHours", rows, |row| {
+            format!(
+                "DegreeHours {{ scale: Scale::{}, base: {:?}, hottest: {}, below: {}, most: {:?} }}",
+                camel(row.words("scale")),
+                row.number("base"),
+                option(row.maybe_number("up_to").map(number)),
+                row.has("strictly_below") && row.figures["strictly_below"].as_bool().unwrap(),
+                row.number("limit"),
+            )
+        }),
+        "interaction" => array(table, &table.title, &name, "Cell", rows, |row| {
+            let truth = |name: &str| row.figures[name].as_bool().unwrap();
+            let band = |of: &str| {
+                format!(
+                    "({:?}, {}, {:?}, {})",
+                    row.number(&format!("{of}_low")),
+                    truth(&format!("{of}_above")),
+                    row.number(&format!("{of}_high")),
+                    truth(&format!("{of}_up_to")),
+                )
+            };
+            format!(
+                "Cell {{ activity: {}, ph: {}, needs_none: {} }}",
+                band("aw"),
+                band("ph"),
+                truth("needs_no_time_or_temperature"),
+            )
+        }),
         "humidity" => array(table, &table.title, &name, "HumidityOption", rows, |row| {
             let endpoint = row.maybe_number("endpoint_min_f").map(|f| {
                 format!("PrintedTemperature::Both({f:?}, {:?})", row.number("endpoint_min_c"))

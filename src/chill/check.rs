@@ -1,0 +1,218 @@
+use uom::si::f64::{TemperatureInterval, Time};
+
+use super::clock::{Leg, LegClock};
+use super::table::{
+    AUSTRALIA, COOLING_US, CURED_CONDITIONS, FOOD_CODE_COOLING, SLOW_COOL_CONDITIONS,
+    UNITED_KINGDOM,
+};
+use crate::authority::Authority;
+use crate::cite::{Cited, Date};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict};
+use crate::range::Range;
+use crate::trace::{Point, Track};
+use crate::units::{Scale, seconds};
+
+const COOLING: Rule =
+    Rule::new("chill/cooling", "cooled fast enough after the cook", Force::Safety);
+
+/// The rules of this room.
+pub const RULES: [Rule; 1] = [COOLING];
+
+const CURVE: Missing = Missing::new(
+    "how the middle cools: its temperatures after the cook",
+    "write them as [[component.cooling]] rows with after and inside, from above 135 °F down to 40 °F",
+);
+const CONDITIONS: Missing = Missing::new(
+    "what the product holds: nitrite, ascorbate or erythorbate, salt in its water, or water activity",
+    "a cured schedule counts only with its conditions: write the cure, the accelerator, or an analysis",
+);
+const REVIEW: &str = "Out of its limits a product goes to expert review. No computation clears it.";
+
+/// What a product must hold for a schedule of cured products; a figure that is not named is not
+/// asked for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Formula {
+    /// Nitrite, ingoing, mg/kg, at least.
+    pub nitrite: Option<f64>,
+    /// Ascorbate or erythorbate, ingoing, mg/kg, at least.
+    pub ascorbate: Option<f64>,
+    /// Salt in the water phase, percent, at least.
+    pub brine: Option<f64>,
+    /// Water activity, at most.
+    pub activity: Option<f64>,
+}
+
+/// What is known of a product's formula.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Holds {
+    /// Nitrite, ingoing on green weight, mg/kg.
+    pub nitrite: Option<Range<f64>>,
+    /// Ascorbates and erythorbates, ingoing on green weight, mg/kg.
+    pub ascorbate: Option<Range<f64>>,
+    /// Salt in the water of the finished product, percent.
+    pub brine: Option<Range<f64>>,
+    /// Water activity.
+    pub activity: Option<f64>,
+}
+
+impl Formula {
+    /// Whether a product holds what is asked; *unproven* for whatever is not known of it.
+    #[must_use]
+    pub fn held_by(&self, holds: &Holds) -> Verdict {
+        let least = |asked: Option<f64>, known: Option<Range<f64>>| match (asked, known) {
+            (None, _) => Verdict::Meets,
+            (Some(asked), Some(known)) => Limit::AtLeast(asked).judge(&known),
+            (Some(_), None) => Verdict::Unproven,
+        };
+        let most = match (self.activity, holds.activity) {
+            (None, _) => Verdict::Meets,
+            (Some(asked), Some(known)) => match Limit::AtMost(asked).met_by(known) {
+                Some(true) => Verdict::Meets,
+                Some(false) => Verdict::Breaks,
+                None => Verdict::Unproven,
+            },
+            (Some(_), None) => Verdict::Unproven,
+        };
+        let figures = [
+            least(self.nitrite, holds.nitrite),
+            least(self.ascorbate, holds.ascorbate),
+            least(self.brine, holds.brine),
+            most,
+        ];
+        figures.into_iter().max().unwrap_or(Verdict::Unproven)
+    }
+}
+
+/// Conditions of which one is enough; none for a schedule of any product.
+type Needs = &'static [Cited<Formula>];
+
+/// A schedule: its name, the table of its legs, and what a product must hold for it.
+type Schedule = (&'static str, &'static [Cited<Leg>], Needs);
+
+static FSIS: [Schedule; 5] = [
+    ("fsis-2021-1.1", &COOLING_US, &[]),
+    ("fsis-2021-1.2", &COOLING_US, &[]),
+    ("fsis-2021-2", &COOLING_US, &[]),
+    ("fsis-2021-3-cured", &COOLING_US, &CURED_CONDITIONS),
+    ("fsis-2021-4-cured-salt", &COOLING_US, &SLOW_COOL_CONDITIONS),
+];
+static RETAIL: [Schedule; 1] = [("food-code", &FOOD_CODE_COOLING, &[])];
+static AUSTRALIAN: [Schedule; 1] = [("australia", &AUSTRALIA, &[])];
+static BRITISH: [Schedule; 1] = [("uncured-maximum", &UNITED_KINGDOM, &[])];
+
+/// The schedules of an authority. Each is enough by itself.
+fn schedules(authority: Authority) -> &'static [Schedule] {
+    match authority {
+        Authority::UsFsis => &FSIS,
+        Authority::UsFoodCode2022 | Authority::UsFoodCode2017 | Authority::UsFoodCode2013 => {
+            &RETAIL
+        }
+        Authority::AustraliaNewZealand => &AUSTRALIAN,
+        Authority::GreatBritain => &BRITISH,
+        _ => &[],
+    }
+}
+
+/// Whether an authority says how fast food is cooled.
+#[must_use]
+pub fn answers(authority: Authority) -> bool {
+    !schedules(authority).is_empty()
+}
+
+/// How a food cools.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Cooling<'a> {
+    /// The warmest part, from the end of the cook.
+    pub curve: &'a [Point],
+    /// How far the probe may be off; none stated proves nothing.
+    pub thermometer: Option<TemperatureInterval>,
+    /// What the product holds.
+    pub holds: Holds,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// Holds a cooling curve against the schedules of an authority on a day: the best of them counts,
+/// and of that its worst leg is reported.
+#[must_use]
+pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> Option<Finding> {
+    let unproven =
+        |missing| Finding::new(&COOLING, Verdict::Unproven).missing(missing).at(cooling.place);
+    let mut best: Option<Finding> = None;
+    for (name, rows, needs) in schedules(authority) {
+        let legs =
+            rows.iter().filter(|row| row.value.schedule == *name && row.row.in_force.on(day));
+        let formula = formula(needs, &cooling.holds);
+        let mut worst: Option<Finding> = None;
+        for leg in legs {
+            let finding = match cooling.curve {
+                [] => unproven(CURVE).row(&leg.row).limit(Limit::AtMost(leg.value.most)),
+                curve => judge(cooling, curve, leg),
+            };
+            if worst.is_none_or(|worst| finding.verdict > worst.verdict) {
+                worst = Some(finding);
+            }
+        }
+        let Some(worst) = worst else { continue };
+        // A condition that is not proven leaves the schedule unproven, whatever the clocks say.
+        let finding = match formula {
+            Verdict::Meets => worst,
+            Verdict::Breaks => Finding { verdict: Verdict::Breaks, ..worst },
+            Verdict::Unproven if worst.verdict == Verdict::Meets => {
+                Finding { verdict: Verdict::Unproven, ..worst }.missing(CONDITIONS)
+            }
+            Verdict::Unproven => worst,
+        };
+        if best.is_none_or(|best| finding.verdict < best.verdict) {
+            best = Some(finding);
+        }
+    }
+    best.map(|finding| match finding.verdict {
+        Verdict::Meets => finding,
+        _ => finding.note(REVIEW),
+    })
+}
+
+fn formula(needs: Needs, holds: &Holds) -> Verdict {
+    let each = needs.iter().map(|formula| formula.value.held_by(holds));
+    each.min().unwrap_or(Verdict::Meets)
+}
+
+fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Finding {
+    let scale = curve.first().map_or(Scale::Celsius, |point| point.scale());
+    let off = cooling.thermometer.unwrap_or_default();
+    let mut clock = LegClock::new(leg, scale, off);
+    let mut track = Track::new();
+    for point in curve {
+        if let Ok(Some(segment)) = track.next(*point) {
+            clock.add(&segment);
+        }
+    }
+    let limit = Limit::AtMost(leg.value.most);
+    let finding =
+        |verdict| Finding::new(&COOLING, verdict).limit(limit).row(&leg.row).at(cooling.place);
+    // To whole seconds, outward.
+    let whole = |time: Range<Time>| {
+        Range::ordered(
+            seconds(libm::floor(time.low().value)),
+            seconds(libm::ceil(time.high().value)),
+        )
+    };
+    let Some(exact) = clock.time() else {
+        return finding(Verdict::Unproven).missing(CURVE);
+    };
+    let time = whole(exact);
+    let verdict = limit.judge(&exact);
+    let found = finding(verdict);
+    let found = if time.high().value.is_finite() { found.found(&time) } else { found };
+    match (verdict, cooling.thermometer) {
+        (Verdict::Meets, None) => {
+            Finding { verdict: Verdict::Unproven, ..found }.missing(THERMOMETER)
+        }
+        (Verdict::Meets, Some(_)) => found,
+        (Verdict::Breaks, _) => found.mend(Mend::CoolWithin(leg.value.most)),
+        (Verdict::Unproven, _) if time.high().value.is_finite() => found,
+        (Verdict::Unproven, _) => found.missing(CURVE),
+    }
+}

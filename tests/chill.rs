@@ -5,7 +5,7 @@ use greenweight::authority::Authority;
 use greenweight::chill::{
     AUSTRALIA, COOLING_US, Cooling, FOOD_CODE_COOLING, Growth, Holds, LegClock, Rate,
     SLOW_COOL_CONDITIONS, check, degree_hours, degree_hours_between, listeria_rate_at,
-    longest_fermentation,
+    longest_fermentation, warm,
 };
 use greenweight::cite::Date;
 use greenweight::finding::{Place, Verdict};
@@ -348,6 +348,43 @@ fn every_food_has_one_cell() {
         assert!(cell(packaged, 1.01, 5.0).is_err() && cell(packaged, 0.9, 15.0).is_err());
         assert!(cell(packaged, f64::NAN, 5.0).is_err());
     }
+}
+
+fn stays(stays: &[(f64, Option<f64>)], authority: Authority) -> Option<Verdict> {
+    let stays: Vec<_> = stays
+        .iter()
+        .map(|&(f, h)| (fahrenheit(f), h.and_then(|h| Range::exactly(hours(h)).ok())))
+        .collect();
+    warm(&stays, authority, Place::default()).map(|finding| finding.verdict)
+}
+
+const HOME: Authority = Authority::UsConsumer;
+
+#[rstest]
+#[case::two_hours(HOME, &[(70.0, Some(2.0))], Some(Verdict::Meets))]
+#[case::a_little_more(HOME, &[(70.0, Some(2.01))], Some(Verdict::Breaks))]
+#[case::added_up(HOME, &[(70.0, Some(1.5)), (60.0, Some(1.0))], Some(Verdict::Breaks))]
+#[case::an_hour_in_hot_air(HOME, &[(91.0, Some(1.01))], Some(Verdict::Breaks))]
+#[case::at_ninety(HOME, &[(90.0, Some(2.0))], Some(Verdict::Meets))]
+#[case::cold(HOME, &[(40.0, Some(90.0))], None)]
+#[case::hot(HOME, &[(140.0, Some(90.0))], None)]
+#[case::of_no_known_length(HOME, &[(70.0, None)], Some(Verdict::Unproven))]
+// The retail zone is 41 to 135 °F, and its time takes a procedure.
+#[case::at_41(FC, &[(41.0, Some(9.0))], None)]
+#[case::by_time_alone(FC, &[(80.0, Some(4.0))], Some(Verdict::Unproven))]
+#[case::over_four_hours(FC, &[(80.0, Some(4.1))], Some(Verdict::Breaks))]
+#[case::never_above_70(FC, &[(70.0, Some(6.0))], Some(Verdict::Unproven))]
+#[case::over_six(FC, &[(70.0, Some(6.1))], Some(Verdict::Breaks))]
+#[case::above_70_within_six(FC, &[(71.0, Some(5.0))], Some(Verdict::Breaks))]
+#[case::australia(AU, &[(70.0, Some(2.0))], Some(Verdict::Meets))]
+#[case::australia_longer(AU, &[(70.0, Some(2.1))], Some(Verdict::Breaks))]
+#[case::says_nothing(Authority::UsFsis, &[(70.0, Some(9.0))], None)]
+fn time_between_cold_and_hot_is_added_up(
+    #[case] authority: Authority,
+    #[case] at: &[(f64, Option<f64>)],
+    #[case] expected: Option<Verdict>,
+) {
+    assert_eq!(stays(at, authority), expected);
 }
 
 fn falling() -> impl Strategy<Value = Vec<(f64, f64)>> {

@@ -14,6 +14,7 @@ mod check;
 mod clock;
 mod ferment;
 mod growth;
+mod warm;
 #[rustfmt::skip]
 mod table;
 
@@ -22,3 +23,4 @@ pub use clock::{Leg, LegClock};
 pub use ferment::{DegreeHours, degree_hours, degree_hours_between, longest_fermentation};
 pub use growth::{Growth, Rate, listeria_rate_at};
 pub use table::*;
+pub use warm::{WarmTime, says_how_long, warm};

@@ -4,6 +4,8 @@ use crate::cite::{Citation, Cited, Date, InForce, Row, Seen, Standing, sources};
 use super::clock::Leg;
 use super::check::Formula;
 use super::ferment::DegreeHours;
+use super::warm::WarmTime;
+use crate::authority::Authority;
 use crate::units::{PrintedTemperature, Scale, hours};
 
 /// Cooling in Australia
@@ -492,6 +494,76 @@ pub static UNITED_KINGDOM: [Cited<Leg>; 10] = [
             citation: Citation { source: &sources::JAMES_MEAT_REFRIG, place: "Table 16.2 total row", standing: Standing::Guidance, seen: Seen::Reported },
             in_force: InForce::between(None, None),
             note: "stage cells unreadable in the scan except one printed 1.75",
+        },
+    },
+];
+
+/// Time that food may be between cold and hot
+pub static WARM_TIME: [Cited<WarmTime>; 6] = [
+    Cited {
+        value: WarmTime { authority: Authority::UsConsumer, cold: PrintedTemperature::Both(40.0, 4.4), hot: PrintedTemperature::Both(140.0, 60.0), air_above: None, never_above: None, most: hours(2.0) },
+        row: Row {
+            table: "chill/warm-time",
+            key: "consumer-2-h",
+            printed: "between 40 and 140 °F: refrigerate within 2 h",
+            citation: Citation { source: &sources::US_EATRIGHT, place: "How long can foods remain unrefrigerated", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "Its bounds are those of the row of the danger zone.",
+        },
+    },
+    Cited {
+        value: WarmTime { authority: Authority::UsConsumer, cold: PrintedTemperature::Both(40.0, 4.4), hot: PrintedTemperature::Both(140.0, 60.0), air_above: Some(PrintedTemperature::Both(90.0, 32.2)), never_above: None, most: hours(1.0) },
+        row: Row {
+            table: "chill/warm-time",
+            key: "consumer-1-h",
+            printed: "between 40 and 140 °F: within 1 h where the air is above 90 °F",
+            citation: Citation { source: &sources::US_EATRIGHT, place: "How long can foods remain unrefrigerated", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: WarmTime { authority: Authority::UsFoodCode2022, cold: PrintedTemperature::Both(41.0, 5.0), hot: PrintedTemperature::Both(135.0, 57.0), air_above: None, never_above: None, most: hours(4.0) },
+        row: Row {
+            table: "chill/warm-time",
+            key: "tphc-4h",
+            printed: "time only, 4 h; start at 41 F or less or 135 F or more; marked; cooked and served, served or discarded within 4 h",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-501.19(B)", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: WarmTime { authority: Authority::UsFoodCode2022, cold: PrintedTemperature::Both(41.0, 5.0), hot: PrintedTemperature::Both(135.0, 57.0), air_above: None, never_above: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(6.0) },
+        row: Row {
+            table: "chill/warm-time",
+            key: "tphc-6h",
+            printed: "time only, 6 h; start at 41 F or less, never above 70 F, warmest part watched unless the air is assured; discard if 70 F is passed",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-501.19(C)", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: WarmTime { authority: Authority::AustraliaNewZealand, cold: PrintedTemperature::Celsius(5.0), hot: PrintedTemperature::Celsius(60.0), air_above: None, never_above: None, most: hours(2.0) },
+        row: Row {
+            table: "chill/warm-time",
+            key: "australia-2-h",
+            printed: "under 2 h outside 5-60 C: use or put back under control",
+            citation: Citation { source: &sources::QLD_SOMERSET, place: "Four-hour/two-hour guide", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "Its bounds are those of the row of safe temperatures.",
+        },
+    },
+    Cited {
+        value: WarmTime { authority: Authority::AustraliaNewZealand, cold: PrintedTemperature::Celsius(5.0), hot: PrintedTemperature::Celsius(60.0), air_above: None, never_above: None, most: hours(4.0) },
+        row: Row {
+            table: "chill/warm-time",
+            key: "australia-4-h",
+            printed: "2 to 4 h: use at once; over 4 h: discard",
+            citation: Citation { source: &sources::QLD_SOMERSET, place: "heading seen, text cut", standing: Standing::Guidance, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "Its bounds are those of the row of safe temperatures.",
         },
     },
 ];

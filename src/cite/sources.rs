@@ -689,3 +689,19 @@ pub(crate) static OSU_117: Source = Source {
     number: "node 117",
     edition: "1999-07-12",
 };
+
+pub(crate) static QLD_SOMERSET: Source = Source {
+    key: "qld-somerset",
+    title: "Food Info - Operate: four-hour/two-hour guide",
+    publisher: "Somerset Regional Council, Queensland",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static US_EATRIGHT: Source = Source {
+    key: "us-eatright",
+    title: "Refrigerate: the basics",
+    publisher: "Academy of Nutrition and Dietetics",
+    number: "",
+    edition: "",
+};

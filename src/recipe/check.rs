@@ -252,6 +252,7 @@ impl Recipe<'_> {
         let recorded = !component.record.is_empty();
         let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
         let cooked_at = component.steps.iter().rposition(ends);
+        let (mut stays, mut place) = (Vec::new(), component.place);
         for (n, step) in component.steps.iter().enumerate() {
             let Some(at) = step.at else { continue };
             let ceiling = store::HOME_REFRIGERATOR.value.on(at.value.scale());
@@ -276,6 +277,13 @@ impl Recipe<'_> {
                 report(cook::hot_holding(at.value, roast, off, at.place));
                 continue;
             }
+            let judged = step.kind != StepKind::Thaw
+                && self.held_to.iter().any(|&authority| chill::says_how_long(authority));
+            if unjudged && judged {
+                stays.push((at.value, step.time.map(|time| time.value)));
+                place = at.place;
+                continue;
+            }
             if warm && unjudged {
                 let known = Range::ordered(at.value, at.value);
                 report(
@@ -287,6 +295,9 @@ impl Recipe<'_> {
                         .at(at.place),
                 );
             }
+        }
+        for &authority in &self.held_to {
+            chill::warm(&stays, authority, place).into_iter().for_each(&mut *report);
         }
     }
 }

@@ -73,7 +73,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
             "use super::air::{Barometer, Saturation, WetBulb};\nuse super::hold::Hold;\nuse super::humidity::{HumidityOption, LargePiece};\nuse super::parasite::Freezing;\nuse super::{ComeUpLimit, Dwell, Dwell5, Endpoint, PoultryDwell};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, Time, centimeters, hours, pounds, seconds};\n"
         }
         "chill" => {
-            "use super::clock::Leg;\nuse super::check::Formula;\nuse super::ferment::DegreeHours;\nuse crate::units::{PrintedTemperature, Scale, hours};\n"
+            "use super::clock::Leg;\nuse super::check::Formula;\nuse super::ferment::DegreeHours;\nuse super::warm::WarmTime;\nuse crate::authority::Authority;\nuse crate::units::{PrintedTemperature, Scale, hours};\n"
         }
         "shelf" => "use super::Cell;\n",
         "store" => {
@@ -493,6 +493,25 @@ fn statics(table: &Table) -> String {
                 row.words("schedule"),
                 at("from"),
                 at("to"),
+                row.number("max_hours"),
+            )
+        }),
+        "warm" => array(table, &table.title, &name, "WarmTime", rows, |row| {
+            let at = |name: &str| {
+                let figure = |scale: &str| row.maybe_number(&format!("{name}_{scale}"));
+                match (figure("f"), figure("c")) {
+                    (Some(f), Some(c)) => Some(format!("PrintedTemperature::Both({f:?}, {c:?})")),
+                    (None, Some(c)) => Some(format!("PrintedTemperature::Celsius({c:?})")),
+                    _ => None,
+                }
+            };
+            format!(
+                "WarmTime {{ authority: {}, cold: {}, hot: {}, air_above: {}, never_above: {}, most: hours({:?}) }}",
+                authority(table, row),
+                at("cold").unwrap(),
+                at("hot").unwrap(),
+                option(at("air_above")),
+                option(at("never_above")),
                 row.number("max_hours"),
             )
         }),

@@ -22,7 +22,7 @@ use uom::si::{Dimension, Quantity, Units};
 
 use crate::cite::Row;
 use crate::range::{Range, against};
-use crate::units::Reading;
+use crate::units::{Reading, Scale};
 
 /// What a check found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -192,6 +192,23 @@ pub enum Measure {
     Share(Share),
     /// A reduction, in powers of ten.
     Logs(Logs),
+    /// Degrees above a base, times hours.
+    DegreeHours(DegreeHours),
+}
+
+/// Degrees above a base, times hours, on a scale.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DegreeHours {
+    /// The sum.
+    pub sum: f64,
+    /// The scale of its degrees.
+    pub scale: Scale,
+}
+
+impl PartialOrd for DegreeHours {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        if self.scale == other.scale { self.sum.partial_cmp(&other.sum) } else { None }
+    }
 }
 
 /// A reduction of what lives in a food, in powers of ten.
@@ -253,6 +270,7 @@ impl PartialOrd for Measure {
             (Self::Held(a), Self::Held(b)) => a.partial_cmp(b),
             (Self::Share(a), Self::Share(b)) => a.partial_cmp(b),
             (Self::Logs(a), Self::Logs(b)) => a.partial_cmp(b),
+            (Self::DegreeHours(a), Self::DegreeHours(b)) => a.partial_cmp(b),
             _ => None,
         }
     }
@@ -273,6 +291,12 @@ impl From<Time> for Measure {
 impl From<Held> for Measure {
     fn from(value: Held) -> Self {
         Self::Held(value)
+    }
+}
+
+impl From<DegreeHours> for Measure {
+    fn from(value: DegreeHours) -> Self {
+        Self::DegreeHours(value)
     }
 }
 
@@ -344,6 +368,8 @@ pub enum Mend {
     CookTo(Reading),
     /// Hold the inside at the temperature for at least this long.
     HoldFor(Time),
+    /// Have the product acid within this long at the hottest chamber.
+    AcidWithin(Time),
     /// Cool it through this stretch in at most this long.
     CoolWithin(Time),
     /// Keep the surface moist, the same way, for at least this long.

@@ -16,7 +16,7 @@ const COOLING: Rule =
     Rule::new("chill/cooling", "cooled fast enough after the cook", Force::Safety);
 
 /// The rules of this room.
-pub const RULES: [Rule; 2] = [COOLING, super::warm::WARM];
+pub const RULES: [Rule; 3] = [COOLING, super::warm::WARM, super::ferment::DEGREES];
 
 const CURVE: Missing = Missing::new(
     "how the middle cools: its temperatures after the cook",

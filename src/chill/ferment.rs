@@ -1,10 +1,86 @@
 use uom::si::f64::Time;
 
 use super::table::DEGREE_HOURS;
+use crate::authority::Authority;
 use crate::cite::Cited;
-use crate::finding::Limit;
+use crate::finding::{self, Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::range::Range;
 use crate::units::{Reading, Scale, hours};
+
+pub(super) const DEGREES: Rule =
+    Rule::new("chill/degree-hours", "acid soon enough for how warm it ferments", Force::Safety);
+
+const HOW_LONG: Missing = Missing::new(
+    "how warm and how long every stage of the fermentation is",
+    "write at = \"… °F\" and for = \"… h\" on every step that ferments",
+);
+const ACID: Missing = Missing::new(
+    "when the product is acid: the pH at the end of a stage",
+    "write ph = 5.3 on the step by whose end it was measured",
+);
+const CHAMBER: &str = "The temperature is that of the chamber, and the hottest stage before the acid chooses the limit.";
+
+/// A stage of a fermentation, as a recipe gives it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Ferment {
+    /// The temperature of the chamber.
+    pub at: Option<Reading>,
+    /// How long it takes.
+    pub time: Option<Range<Time>>,
+    /// The pH measured at its end.
+    pub ph: Option<f64>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// Holds a fermentation against the degree-hours of an authority; `None` where it has none, or
+/// there are no stages.
+#[must_use]
+pub fn check_fermentation(stages: &[Ferment], authority: Authority) -> Option<Finding> {
+    let scale = match authority {
+        Authority::UsFsis => Scale::Fahrenheit,
+        Authority::Canada => Scale::Celsius,
+        _ => return None,
+    };
+    let first = stages.first()?;
+    let rows = || DEGREE_HOURS.iter().filter(|row| row.value.scale == scale);
+    let row = rows().next()?;
+    let unproven = |missing, place| {
+        Some(Finding::new(&DEGREES, Verdict::Unproven).row(&row.row).missing(missing).at(place))
+    };
+    let acid = |stage: &Ferment| {
+        stage.ph.is_some_and(|ph| Limit::AtMost(row.value.until_ph).met_by(ph) == Some(true))
+    };
+    let Some(last) = stages.iter().position(acid) else {
+        return unproven(ACID, first.place);
+    };
+    // The clock ends where the acid was measured: within a stage it may have come sooner.
+    let (mut hottest, mut low, mut high) = (f64::NEG_INFINITY, 0.0, 0.0);
+    for stage in stages.iter().take(last.saturating_add(1)) {
+        let (Some(at), Some(time)) = (stage.at, stage.time) else {
+            return unproven(HOW_LONG, stage.place);
+        };
+        let degrees = at.on(scale).value();
+        let above = (degrees - row.value.base).max(0.0) / hours(1.0).value;
+        hottest = hottest.max(degrees);
+        low += above * time.low().value;
+        high += above * time.high().value;
+    }
+    let row = limiting_row(hottest, scale)?;
+    let shown = |sum: f64| finding::DegreeHours { sum, scale };
+    let limit = Limit::AtMost(row.value.most);
+    let verdict = limit.judge(&Range::ordered(low, high));
+    let finding = Finding::new(&DEGREES, verdict)
+        .found(&Range::ordered(shown(low), shown(high)))
+        .limit(Limit::AtMost(shown(row.value.most)))
+        .row(&row.row)
+        .note(CHAMBER)
+        .at(first.place);
+    Some(match verdict {
+        Verdict::Meets => finding,
+        _ => finding.mend(Mend::AcidWithin(hours(row.value.most / (hottest - row.value.base)))),
+    })
+}
 
 /// A limit on degree-hours before pH 5.3, for chambers up to a temperature.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -18,6 +94,8 @@ pub struct DegreeHours {
     pub hottest: Option<f64>,
     /// Whether the chamber must be below that, and not at it.
     pub below: bool,
+    /// The clock runs until the product has this pH.
+    pub until_ph: f64,
     /// The degree-hours, at most.
     pub most: f64,
 }

@@ -20,7 +20,10 @@ mod table;
 
 pub use check::{Cooling, Formula, Holds, RULES, answers, check};
 pub use clock::{Leg, LegClock};
-pub use ferment::{DegreeHours, degree_hours, degree_hours_between, longest_fermentation};
+pub use ferment::{
+    DegreeHours, Ferment, check_fermentation, degree_hours, degree_hours_between,
+    longest_fermentation,
+};
 pub use growth::{Growth, Rate, listeria_rate_at};
 pub use table::*;
 pub use warm::{WarmTime, says_how_long, warm};

@@ -254,7 +254,7 @@ pub static CURED_CONDITIONS: [Cited<Formula>; 1] = [
 /// Degree-hours of a fermentation before pH 5.3
 pub static DEGREE_HOURS: [Cited<DegreeHours>; 6] = [
     Cited {
-        value: DegreeHours { scale: Scale::Fahrenheit, base: 60.0, hottest: Some(90.0), below: true, most: 1200.0 },
+        value: DegreeHours { scale: Scale::Fahrenheit, base: 60.0, hottest: Some(90.0), below: true, until_ph: 5.3, most: 1200.0 },
         row: Row {
             table: "chill/degree-hours",
             key: "usa-below-90-f",
@@ -265,7 +265,7 @@ pub static DEGREE_HOURS: [Cited<DegreeHours>; 6] = [
         },
     },
     Cited {
-        value: DegreeHours { scale: Scale::Fahrenheit, base: 60.0, hottest: Some(100.0), below: false, most: 1000.0 },
+        value: DegreeHours { scale: Scale::Fahrenheit, base: 60.0, hottest: Some(100.0), below: false, until_ph: 5.3, most: 1000.0 },
         row: Row {
             table: "chill/degree-hours",
             key: "usa-90-to-100-f",
@@ -276,7 +276,7 @@ pub static DEGREE_HOURS: [Cited<DegreeHours>; 6] = [
         },
     },
     Cited {
-        value: DegreeHours { scale: Scale::Fahrenheit, base: 60.0, hottest: None, below: false, most: 900.0 },
+        value: DegreeHours { scale: Scale::Fahrenheit, base: 60.0, hottest: None, below: false, until_ph: 5.3, most: 900.0 },
         row: Row {
             table: "chill/degree-hours",
             key: "usa-above-100-f",
@@ -287,7 +287,7 @@ pub static DEGREE_HOURS: [Cited<DegreeHours>; 6] = [
         },
     },
     Cited {
-        value: DegreeHours { scale: Scale::Celsius, base: 15.6, hottest: Some(33.0), below: true, most: 665.0 },
+        value: DegreeHours { scale: Scale::Celsius, base: 15.6, hottest: Some(33.0), below: true, until_ph: 5.3, most: 665.0 },
         row: Row {
             table: "chill/degree-hours",
             key: "canada-below-33-c",
@@ -298,7 +298,7 @@ pub static DEGREE_HOURS: [Cited<DegreeHours>; 6] = [
         },
     },
     Cited {
-        value: DegreeHours { scale: Scale::Celsius, base: 15.6, hottest: Some(37.0), below: false, most: 555.0 },
+        value: DegreeHours { scale: Scale::Celsius, base: 15.6, hottest: Some(37.0), below: false, until_ph: 5.3, most: 555.0 },
         row: Row {
             table: "chill/degree-hours",
             key: "canada-33-to-37-c",
@@ -309,7 +309,7 @@ pub static DEGREE_HOURS: [Cited<DegreeHours>; 6] = [
         },
     },
     Cited {
-        value: DegreeHours { scale: Scale::Celsius, base: 15.6, hottest: None, below: false, most: 500.0 },
+        value: DegreeHours { scale: Scale::Celsius, base: 15.6, hottest: None, below: false, until_ph: 5.3, most: 500.0 },
         row: Row {
             table: "chill/degree-hours",
             key: "canada-above-37-c",

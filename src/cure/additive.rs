@@ -168,8 +168,12 @@ impl Batch<'_> {
 /// rules of other rooms; `None` where something is missing.
 #[must_use]
 pub fn ingoing_levels(batch: &Batch<'_>) -> [Option<Range<f64>>; 2] {
-    if batch.unknowable().is_some() {
-        return [None, None];
+    let nothing = Range::exactly(0.0).ok();
+    let accelerated = batch.of_groups(&ASCORBICS).next().is_some();
+    let unknowable = batch.unknowable().is_some();
+    if unknowable {
+        let none_of = |any: bool| if any { None } else { nothing };
+        return [none_of(!batch.cures.is_empty()), none_of(accelerated)];
     }
     let nitrite = batch.total(Premix::nitrite);
     let ascorbics = batch.added::<Ascorbics>(&ASCORBICS);

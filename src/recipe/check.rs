@@ -2,11 +2,12 @@ use uom::si::f64::Time;
 
 use super::document::{Component, Recipe, Step, StepKind};
 use super::{composing, curing};
-use crate::chill::{self, Cooling, Holds};
+use crate::chill::{self, Cooling, Ferment, Holds};
 use crate::cook::{self, Plan, Process, Stage};
 use crate::finding::{Finding, Force, Limit, Missing, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
+use crate::shelf::{self, Packed};
 use crate::smoke::{self, ColdSmoke};
 use crate::store::{self, Cold, Keeping};
 use crate::units::{Reading, Scale, seconds};
@@ -20,7 +21,7 @@ const UNJUDGED: Missing = Missing::new(
 );
 
 /// Every rule that can be reached from a recipe, room by room.
-pub const RULES: [&[Rule]; 9] = [
+pub const RULES: [&[Rule]; 10] = [
     &[WARM],
     &curing::RULES,
     &cure::RULES,
@@ -28,6 +29,7 @@ pub const RULES: [&[Rule]; 9] = [
     &fat::RULES,
     &cook::RULES,
     &chill::RULES,
+    &shelf::RULES,
     &smoke::RULES,
     &store::RULES,
 ];
@@ -55,6 +57,7 @@ impl Recipe<'_> {
             self.check_smoke(component, &mut report);
             self.check_store(component, &mut report);
             self.check_warm(component, &mut report);
+            self.check_packs(component, &mut report);
         }
         findings
     }
@@ -245,6 +248,26 @@ impl Recipe<'_> {
         }
     }
 
+    /// What is packed without air rests on something.
+    fn check_packs(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let frozen = component.steps.iter().any(|step| step.kind == StepKind::Freeze);
+        let heated = component.steps.iter().any(|step| step.kind.heats());
+        let packs =
+            component.steps.iter().filter(|step| step.kind == StepKind::Pack && step.vacuum);
+        for step in packs.filter(|_| !frozen) {
+            let packed = Packed {
+                raw: component.raw && !heated,
+                cured_here: component.cure.is_some(),
+                activity: component.proximates.water_activity,
+                ph: component.proximates.ph,
+                place: step.place,
+            };
+            let found =
+                self.held_to.iter().filter_map(|&authority| shelf::check_pack(&packed, authority));
+            found.for_each(&mut *report);
+        }
+    }
+
     /// Time in the warm that no rule of this version judges is said to be unproven, and
     /// not passed over.
     fn check_warm(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
@@ -253,6 +276,23 @@ impl Recipe<'_> {
         let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
         let cooked_at = component.steps.iter().rposition(ends);
         let (mut stays, mut place) = (Vec::new(), component.place);
+        let stages: Vec<_> = component
+            .steps
+            .iter()
+            .filter(|step| step.kind == StepKind::Ferment)
+            .map(|step| Ferment {
+                at: step.at.map(|at| at.value),
+                time: step.time.map(|time| time.value),
+                ph: step.ph,
+                place: step.place,
+            })
+            .collect();
+        let mut ferments = false;
+        for &authority in &self.held_to {
+            let finding = chill::check_fermentation(&stages, authority);
+            ferments |= finding.is_some();
+            finding.into_iter().for_each(&mut *report);
+        }
         for (n, step) in component.steps.iter().enumerate() {
             let Some(at) = step.at else { continue };
             let ceiling = store::HOME_REFRIGERATOR.value.on(at.value.scale());
@@ -265,6 +305,8 @@ impl Recipe<'_> {
                 }
                 StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
                 StepKind::Pack | StepKind::Thaw | StepKind::Serve => true,
+                // A fermentation has clocks of its own, where the authority has any.
+                StepKind::Ferment => !ferments,
                 StepKind::ColdSmoke | StepKind::Refrigerate | StepKind::Freeze => false,
             };
             let after_the_cook = cooked_at.is_some_and(|cook| n > cook);
@@ -296,7 +338,12 @@ impl Recipe<'_> {
                 );
             }
         }
+        let (activity, ph) = (component.proximates.water_activity, component.proximates.ph);
         for &authority in &self.held_to {
+            if let Some(cell) = shelf::needs_none(activity, ph, authority) {
+                report(shelf::stable(cell, component.place));
+                continue;
+            }
             chill::warm(&stays, authority, place).into_iter().for_each(&mut *report);
         }
     }

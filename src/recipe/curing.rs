@@ -105,6 +105,11 @@ impl Recipe<'_> {
 
     /// Nitrite and ascorbates, ingoing on green weight, mg/kg.
     pub(super) fn ingoing(&self, component: &Component<'_>) -> [Option<Range<f64>>; 2] {
+        // What a plant brings is not known.
+        let juice = |i: &Ingredient<'_>| i.kind != Kind::CuringPremix && names_a_juice(&i.name);
+        if component.ingredients.iter().any(juice) {
+            return [None, None];
+        }
         let (cures, additions) = self.brings(component);
         cure::ingoing_levels(&self.batch(component, &cures, &additions, component.place))
     }

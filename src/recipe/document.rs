@@ -106,6 +106,8 @@ pub struct Proximates {
     pub salt: Option<f64>,
     /// Water activity.
     pub water_activity: Option<f64>,
+    /// pH.
+    pub ph: Option<f64>,
 }
 
 /// What an ingredient is.
@@ -300,6 +302,8 @@ pub struct CurePlan {
 pub enum StepKind {
     /// Left at a temperature.
     Hold,
+    /// Fermented.
+    Ferment,
     /// Smoked warm or hot.
     Smoke,
     /// Smoked cold.
@@ -324,8 +328,9 @@ pub enum StepKind {
 
 impl StepKind {
     /// Every kind.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 12] = [
         Self::Hold,
+        Self::Ferment,
         Self::Smoke,
         Self::ColdSmoke,
         Self::Cook,
@@ -343,6 +348,7 @@ impl StepKind {
     pub const fn key(self) -> &'static str {
         match self {
             Self::Hold => "hold",
+            Self::Ferment => "ferment",
             Self::Smoke => "smoke",
             Self::ColdSmoke => "cold-smoke",
             Self::Cook => "cook",
@@ -383,6 +389,8 @@ pub struct Step {
     pub moisture: Option<Moisture>,
     /// How long the middle is between 50 and 130 °F on the way to `to`.
     pub come_up: Option<Placed<Range<Time>>>,
+    /// The pH measured at the end of the step.
+    pub ph: Option<f64>,
     /// The row of the storage chart it is like.
     pub like: Option<&'static Cited<Storage>>,
     /// Whether it is packed without air.

@@ -29,6 +29,7 @@ bounds! {
     WEIGHT: "amount", "kg", 0.0, 1e6;
     PREMIX: "amount of curing premix", "kg", 1e-9, 1e6;
     ACTIVITY: "water activity", "", 0.0, 1.0;
+    PH: "pH", "", 0.0, 14.0;
     LOGS: "reduction", "log", 0.0, 100.0;
     PUMP: "pump or pick-up", "mg/kg", 1e3, 1e6;
 }
@@ -92,9 +93,10 @@ const ANALYSIS: &[&str] = &[
     "other_protein",
     "salt",
     "water_activity",
+    "ph",
 ];
 const STEP: &[&str] = &[
-    "do", "at", "for", "to", "hold", "come_up", "humidity", "wet_bulb", "moisture", "like",
+    "do", "at", "for", "to", "hold", "come_up", "humidity", "wet_bulb", "moisture", "ph", "like",
     "vacuum",
 ];
 const RECORD: &[&str] = &["after", "inside"];
@@ -472,6 +474,7 @@ fn proximates(keys: &Keys<'_, '_>, faults: &mut Faults) -> Proximates {
         other_protein: percent(keys, "other_protein", faults),
         salt: percent(keys, "salt", faults),
         water_activity: keys.plain_number("water_activity", &ACTIVITY, faults),
+        ph: keys.plain_number("ph", &PH, faults),
     }
 }
 
@@ -598,6 +601,7 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
         hold: keys.placed("hold", read_duration, faults),
         humidity: humidity(keys, faults),
         moisture: keys.word("moisture", &Moisture::ALL, Moisture::key, faults),
+        ph: keys.plain_number("ph", &PH, faults),
         come_up: keys.placed("come_up", read_duration, faults),
         like,
         vacuum: keys.yes("vacuum", faults).unwrap_or(false),

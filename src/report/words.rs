@@ -5,7 +5,7 @@ use uom::si::f64::Mass;
 use crate::finding::{Finding, Held, Limit, Measure, Mend};
 use crate::range::Range;
 use crate::units::{
-    MassUnit, Reading, Shown, ShownRange, show_duration, show_mass, show_mass_like,
+    MassUnit, Reading, Scale, Shown, ShownRange, show_duration, show_mass, show_mass_like,
 };
 
 pub(super) fn number(measure: &Measure) -> f64 {
@@ -16,6 +16,7 @@ pub(super) fn number(measure: &Measure) -> f64 {
         Measure::Mass(mass) => mass.value,
         Measure::Share(share) => share.percent,
         Measure::Logs(logs) => logs.0,
+        Measure::DegreeHours(found) => found.sum,
     }
 }
 
@@ -27,6 +28,10 @@ pub(super) fn unit(measure: &Measure) -> &'static str {
         Measure::Mass(_) => "kg",
         Measure::Share(_) => "%",
         Measure::Logs(_) => "log",
+        Measure::DegreeHours(found) => match found.scale {
+            Scale::Fahrenheit => "°F h",
+            Scale::Celsius => "°C h",
+        },
     }
 }
 
@@ -180,6 +185,10 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
         ),
         Mend::CookTo(to) => format!("cook until the thermometer shows {}", reading(to)),
         Mend::HoldFor(time) => format!("hold it there for at least {}", show_duration(time)),
+        Mend::AcidWithin(time) => format!(
+            "have it acid within {} at the hottest chamber, or ferment it cooler",
+            show_duration(time)
+        ),
         Mend::CoolWithin(time) => {
             format!("cool it through this stretch in at most {}", show_duration(time))
         }

@@ -4,6 +4,7 @@
 #![doc = include_str!("../../references/pages/shelf/interaction-a.md")]
 #![doc = include_str!("../../references/pages/shelf/interaction-b.md")]
 
+mod check;
 #[rustfmt::skip]
 mod table;
 
@@ -12,6 +13,7 @@ use core::cmp::Ordering;
 use crate::cite::Cited;
 use crate::range::{OutOfRange, against, bounds};
 
+pub use check::{Packed, RULES, check_pack, needs_none, stable};
 pub use table::*;
 
 bounds! {

@@ -285,3 +285,29 @@ pub static INTERACTION_B: [Cited<Cell>; 16] = [
         },
     },
 ];
+
+/// Barriers of reduced-oxygen packs, Food Code 2022
+pub static PACKAGING_BARRIERS_ACTIVITY: Cited<f64> = Cited {
+        value: 0.91,
+        row: Row {
+            table: "shelf/packaging-barriers",
+            key: "aw",
+            printed: "water activity at most 0.91",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(B)(2)(a)-(d)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Barriers of reduced-oxygen packs, Food Code 2022
+pub static PACKAGING_BARRIERS_PH: Cited<f64> = Cited {
+        value: 4.6,
+        row: Row {
+            table: "shelf/packaging-barriers",
+            key: "ph",
+            printed: "pH at most 4.6",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(B)(2)(a)-(d)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };

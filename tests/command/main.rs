@@ -2,6 +2,7 @@
 //! it says of documents it cannot read.
 #![cfg(feature = "cli")]
 
+mod after;
 mod careful;
 mod composing;
 mod curing;

@@ -530,11 +530,12 @@ fn statics(table: &Table) -> String {
         }
         "degree-hours" => array(table, &table.title, &name, "DegreeHours", rows, |row| {
             format!(
-                "DegreeHours {{ scale: Scale::{}, base: {:?}, hottest: {}, below: {}, most: {:?} }}",
+                "DegreeHours {{ scale: Scale::{}, base: {:?}, hottest: {}, below: {}, until_ph: {:?}, most: {:?} }}",
                 camel(row.words("scale")),
                 row.number("base"),
                 option(row.maybe_number("up_to").map(number)),
                 row.has("strictly_below") && row.figures["strictly_below"].as_bool().unwrap(),
+                row.number("until_ph"),
                 row.number("limit"),
             )
         }),
@@ -592,6 +593,9 @@ fn statics(table: &Table) -> String {
             .filter(|row| row.has("constant"))
             .map(|row| {
                 let name = format!("{name}_{}", constant(row.words("constant")));
+                if let Some(most) = row.maybe_number("max_aw").or(row.maybe_number("max_ph")) {
+                    return one(table, row, &name, "pub static", "f64", &number(most));
+                }
                 match row.maybe_number("max_s") {
                     Some(most) => one(table, row, &name, "pub static", "Time", &format!("seconds({most:?})")),
                     None => {

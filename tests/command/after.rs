@@ -1,0 +1,163 @@
+//! What becomes of a recipe after the fire: cooling, time in the warm, fermentation, packs.
+
+use rstest::rstest;
+
+const HEAD: &str = "title = \"Invented\"\nmeasures = \"US\"\n[instruments]\nscale = \"1 g\"\nthermometer = \"1 °F\"\n[[component]]\nname = \"a\"\n";
+const PORK: &str = "[[component.ingredient]]\nname = \"pork\"\nkind = \"meat\"\nfrom = \"pork\"\namount = \"10 kg\"\n";
+const COOK: &str = "[[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nto = \"165 °F\"\nhold = \"5 min\"\nfor = \"3 h\"\nmoisture = \"casing\"\n";
+const CHILL: &str = "[[component.step]]\ndo = \"chill\"\nat = \"34 °F\"\n";
+
+fn verdicts(held_to: &str, component: &str, parts: &[&str], rule: &str) -> Vec<&'static str> {
+    let text = format!("held_to = [\"{held_to}\"]\n{HEAD}{component}\n{PORK}{}", parts.concat());
+    let recipe = greenweight::recipe::Recipe::read(&text).unwrap();
+    let found = recipe.check();
+    let of_rule = found.iter().filter(|checked| checked.finding.rule.id == rule);
+    of_rule.map(|checked| checked.finding.verdict.words()).collect()
+}
+
+fn cooling(rows: &[(&str, u16)]) -> String {
+    let row = |(after, f): &(&str, u16)| {
+        format!("[[component.cooling]]\nafter = \"{after}\"\ninside = \"{f} °F\"\n")
+    };
+    rows.iter().map(row).collect()
+}
+
+const SLOW: [(&str, u16); 4] = [("0 h", 140), ("4 h", 79), ("13 h", 43), ("15 h", 38)];
+
+#[rstest]
+#[case::fast("us-fsis", "", &[("0 min", 150), ("80 min", 78), ("6 h", 38)], "meets")]
+#[case::slow("us-fsis", "", &SLOW, "breaks")]
+#[case::retail("us-food-code-2022", "", &[("0 h", 150), ("2 h", 68), ("5 h", 38)], "meets")]
+#[case::not_said("us-fsis", "", &[], "unproven")]
+fn how_fast_it_cools_is_judged(
+    #[case] held_to: &str,
+    #[case] component: &str,
+    #[case] rows: &[(&str, u16)],
+    #[case] expected: &str,
+) {
+    let component = format!(
+        "food = \"ground-meat\"\nanalysis = {{ salt = \"2 %\", moisture = \"60 %\", water_activity = 0.97 }}\n{component}"
+    );
+    let found = verdicts(held_to, &component, &[COOK, CHILL, &cooling(rows)], "chill/cooling");
+    assert_eq!(found, [expected]);
+}
+
+// 25 g of 6.25 % to 10 kg are 156 ppm.
+const PREMIX: &str = "[[component.ingredient]]\nname = \"c\"\nkind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }\namount = \"20.0 g\"\nscale = \"0.1 g\"\n";
+
+#[rstest]
+#[case::no_accelerator("", "breaks")]
+#[case::an_accelerator(
+    "[[component.ingredient]]\nname = \"e\"\nkind = \"sodium-erythorbate\"\namount = \"5.0 g\"\nscale = \"0.1 g\"\n",
+    "meets"
+)]
+#[case::an_accelerator_on_a_coarse_scale(
+    "[[component.ingredient]]\nname = \"e\"\nkind = \"sodium-erythorbate\"\namount = \"1 tsp (US)\"\n",
+    "unproven"
+)]
+fn a_cured_sausage_may_cool_more_slowly_with_its_accelerator(
+    #[case] more: &str,
+    #[case] expected: &str,
+) {
+    let component = "food = \"ground-meat\"\ncure = { method = \"ground\" }\nanalysis = { salt = \"2 %\", moisture = \"60 %\", water_activity = 0.97 }";
+    let found = verdicts(
+        "us-fsis",
+        component,
+        &[PREMIX, more, COOK, CHILL, &cooling(&SLOW)],
+        "chill/cooling",
+    );
+    assert_eq!(found, [expected]);
+}
+
+#[test]
+fn food_that_is_not_kept_need_not_cool() {
+    let component = "food = \"ground-meat\"";
+    assert!(verdicts("us-fsis", component, &[COOK], "chill/cooling").is_empty());
+}
+
+#[rstest]
+#[case::home("us-consumer", "2 h", &["meets"])]
+#[case::home_longer("us-consumer", "3 h", &["breaks"])]
+#[case::retail("us-food-code-2022", "3 h", &["unproven"])]
+#[case::plant("us-fsis", "3 h", &[])]
+fn time_in_the_warm_is_judged_where_a_rule_is(
+    #[case] held_to: &str,
+    #[case] time: &str,
+    #[case] expected: &[&str],
+) {
+    let table = format!("[[component.step]]\ndo = \"serve\"\nat = \"70 °F\"\nfor = \"{time}\"\n");
+    let component = "food = \"ground-meat\"";
+    // Served after the cook under the Food Code, it is a matter of holding hot.
+    let rule = "chill/warm-time";
+    let parts: &[&str] = if held_to.contains("food-code") { &[&table] } else { &[COOK, &table] };
+    assert_eq!(verdicts(held_to, component, parts, rule), expected);
+    let unjudged = verdicts(held_to, component, parts, "store/warm-time");
+    assert_eq!(unjudged.is_empty(), !expected.is_empty());
+}
+
+#[test]
+fn dry_and_sour_food_needs_neither_time_nor_temperature() {
+    let component = "food = \"ground-meat\"\nanalysis = { water_activity = 0.87, ph = 5.2 }";
+    let table = "[[component.step]]\ndo = \"hold\"\nat = \"70 °F\"\nfor = \"30 days\"\n";
+    let of = |held_to, rule| verdicts(held_to, component, &[table], rule);
+    assert_eq!(of("us-food-code-2022", "shelf/interaction"), ["meets"]);
+    assert!(of("us-food-code-2022", "chill/warm-time").is_empty());
+    assert_eq!(of("us-consumer", "chill/warm-time"), ["breaks"]);
+}
+
+fn ferment(at: &str, time: &str, ph: &str) -> String {
+    format!("[[component.step]]\ndo = \"ferment\"\nat = \"{at}\"\nfor = \"{time}\"\n{ph}\n")
+}
+
+#[rstest]
+#[case::in_time(&[("80 °F", "55 h", "ph = 5.3")], "us-fsis", "meets")]
+#[case::too_long(&[("80 °F", "61 h", "ph = 5.3")], "us-fsis", "breaks")]
+#[case::a_hotter_end_chooses_the_limit(&[("80 °F", "30 h", ""), ("101 °F", "8 h", "ph = 5.1")], "us-fsis", "breaks")]
+#[case::what_comes_after_the_acid_does_not_count(&[("80 °F", "30 h", "ph = 5.2"), ("101 °F", "90 h", "")], "us-fsis", "meets")]
+#[case::never_acid(&[("80 °F", "30 h", "ph = 5.4")], "us-fsis", "unproven")]
+#[case::a_range(&[("80 °F", "50 to 70 h", "ph = 5.3")], "us-fsis", "unproven")]
+#[case::canada(&[("26 °C", "55 h", "ph = 5.3")], "canada", "meets")]
+#[case::canada_longer(&[("26 °C", "64 h", "ph = 5.3")], "canada", "breaks")]
+fn a_fermentation_has_its_degree_hours(
+    #[case] stages: &[(&str, &str, &str)],
+    #[case] held_to: &str,
+    #[case] expected: &str,
+) {
+    let stages: String = stages.iter().map(|(at, time, ph)| ferment(at, time, ph)).collect();
+    let found = verdicts(held_to, "food = \"ground-meat\"", &[&stages], "chill/degree-hours");
+    assert_eq!(found, [expected]);
+}
+
+#[test]
+fn a_fermentation_is_time_in_the_warm_where_no_clock_is_its_own() {
+    let stage = ferment("75 °F", "20 h", "ph = 5.2");
+    let of = |held_to, rule| verdicts(held_to, "food = \"ground-meat\"", &[&stage], rule);
+    assert!(of("us-fsis", "store/warm-time").is_empty());
+    assert_eq!(of("denmark", "store/warm-time"), ["unproven"]);
+}
+
+const VACUUM: &str = "[[component.step]]\ndo = \"pack\"\nvacuum = true\n";
+
+#[rstest]
+#[case::nothing_known("", "", "unproven")]
+#[case::dry("analysis = { water_activity = 0.91 }", "", "meets")]
+#[case::sour("analysis = { ph = 4.6 }", "", "meets")]
+#[case::neither("analysis = { water_activity = 0.915, ph = 5.5 }", "", "breaks")]
+#[case::cured_here(
+    "analysis = { water_activity = 0.96, ph = 6.0 }\ncure = { method = \"ground\" }",
+    PREMIX,
+    "breaks"
+)]
+fn a_pack_without_air_rests_on_a_barrier(
+    #[case] component: &str,
+    #[case] more: &str,
+    #[case] expected: &str,
+) {
+    let component = format!("food = \"ground-meat\"\n{component}");
+    let rule = "shelf/packaging-barrier";
+    let parts = [more, COOK, VACUUM];
+    assert_eq!(verdicts("us-food-code-2022", &component, &parts, rule), [expected]);
+    assert!(verdicts("us-consumer", &component, &parts, rule).is_empty());
+    let frozen = [more, COOK, VACUUM, "[[component.step]]\ndo = \"freeze\"\nat = \"0 °F\"\n"];
+    assert!(verdicts("us-food-code-2022", &component, &frozen, rule).is_empty());
+}

@@ -240,6 +240,18 @@ fn growth_at_changing_temperature_is_that_of_a_stiff_solver(
     assert!((found - expected).abs() < 2e-8, "{found}");
 }
 
+// In short pieces two points serve where five do in long ones.
+#[test]
+fn a_record_in_short_pieces_grows_as_in_long_ones() {
+    let long = [(0.0, 54.0), (6.0, 6.0)];
+    let short: Vec<_> =
+        (0..=2400).map(|n| (f64::from(n) / 400.0, 54.0 - f64::from(n) / 50.0)).collect();
+    for rate in [CHICKEN, BEEF, STAPHYLOCOCCUS, CHEESE] {
+        let (one, many) = (grown(rate, 2.0, 9.0, &long), grown(rate, 2.0, 9.0, &short));
+        assert!((one / many - 1.0).abs() < 1e-7, "{one}, {many}");
+    }
+}
+
 // The closed form of Baranyi and Roberts, of its own example: y0 0.01, μ 0.5, K 0.1, h0 5.
 #[rstest]
 #[case(0.0, -4.605_170_19)]

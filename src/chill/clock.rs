@@ -54,6 +54,10 @@ pub struct LegClock {
     /// The longest and the shortest that legs which are over took.
     worst: Option<(f64, f64)>,
     last: f64,
+    /// Readings below this and above that cross nothing; once it is over, nor do those below both.
+    below: f64,
+    above: f64,
+    over: bool,
 }
 
 /// When a line crossed the two temperatures of a leg.
@@ -71,6 +75,7 @@ struct Crossings {
 
 impl Crossings {
     /// Follows the line over a segment; whether it is at or above the start at its end.
+    #[inline]
     fn add(&mut self, segment: &Segment) -> bool {
         let (a, b) = (segment.from().celsius() + self.off, segment.to().celsius() + self.off);
         let begin = segment.from().seconds();
@@ -108,7 +113,9 @@ impl LegClock {
             }
         };
         let off = tolerance.value.abs();
-        Self { leg, cold: line(-off), warm: line(off), worst: None, last: 0.0 }
+        let (below, above) = (from - off, to + off);
+        let (cold, warm) = (line(-off), line(off));
+        Self { leg, cold, warm, worst: None, last: 0.0, below, above, over: false }
     }
 
     /// The leg.
@@ -118,7 +125,24 @@ impl LegClock {
     }
 
     /// Counts a segment.
+    #[inline]
     pub fn add(&mut self, segment: &Segment) {
+        // Most segments cross nothing, by either line.
+        let (a, b) = (segment.from().celsius(), segment.to().celsius());
+        if a < self.below && b < self.below {
+            if self.over {
+                return;
+            }
+            if a > self.above && b > self.above {
+                self.last = segment.to().seconds();
+                return;
+            }
+        }
+        self.cross(segment);
+    }
+
+    #[inline(never)]
+    fn cross(&mut self, segment: &Segment) {
         self.last = segment.to().seconds();
         self.cold.add(segment);
         let hot_again = self.warm.add(segment);
@@ -133,6 +157,7 @@ impl LegClock {
                 line.armed = true;
             }
         }
+        self.over = self.cold.end.is_some() && self.warm.end.is_some();
     }
 
     /// The longest and the shortest of the leg that is running.

@@ -183,12 +183,14 @@ impl Segment {
 
     /// Its beginning.
     #[must_use]
+    #[inline]
     pub const fn from(&self) -> Point {
         self.from
     }
 
     /// Its end.
     #[must_use]
+    #[inline]
     pub const fn to(&self) -> Point {
         self.to
     }

@@ -52,7 +52,7 @@ const PREMIX: &str = "[[component.ingredient]]\nname = \"c\"\nkind = \"curing-pr
     "meets"
 )]
 #[case::an_accelerator_on_a_coarse_scale(
-    "[[component.ingredient]]\nname = \"e\"\nkind = \"sodium-erythorbate\"\namount = \"1 tsp (US)\"\n",
+    "[[component.ingredient]]\nname = \"e\"\nkind = \"sodium-erythorbate\"\namount = \"3 g\"\n",
     "unproven"
 )]
 fn a_cured_sausage_may_cool_more_slowly_with_its_accelerator(

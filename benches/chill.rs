@@ -4,9 +4,9 @@
 use std::hint::black_box;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
-use greenweight::chill::{
-    AUSTRALIA, COOLING_US, FOOD_CODE_COOLING, Growth, LegClock, Rate, UNITED_KINGDOM,
-};
+use greenweight::authority::Authority;
+use greenweight::chill::{Cooling, Growth, Holds, Rate, check};
+use greenweight::finding::Place;
 use greenweight::trace::{Point, Track};
 use greenweight::units::{Reading, Scale, read_tolerance, seconds};
 
@@ -21,40 +21,34 @@ fn day() -> Vec<Point> {
 
 fn cool(criterion: &mut Criterion) {
     let points = day();
-    let legs =
-        || COOLING_US.iter().chain(&FOOD_CODE_COOLING).chain(&AUSTRALIA).chain(&UNITED_KINGDOM);
+    let cooling = Cooling {
+        curve: &points,
+        thermometer: read_tolerance("1 °C").ok(),
+        holds: Holds::default(),
+        place: Place::default(),
+    };
+    let authorities = [
+        Authority::UsFsis,
+        Authority::UsFoodCode2022,
+        Authority::AustraliaNewZealand,
+        Authority::GreatBritain,
+    ];
+    let clocks = || authorities.map(|authority| check(black_box(&cooling), authority, None));
     let rate = Rate::Cardinal { least: 10.3, best: 43.5, most: 53.4, at_best: 5.64 };
+    let grown = || {
+        let (mut growth, mut track) = (Growth::new(rate, 2.0, 6.0).unwrap(), Track::new());
+        for point in black_box(&points) {
+            if let Some(segment) = track.next(*point).unwrap() {
+                growth.add(&segment);
+            }
+        }
+        growth.log10()
+    };
     let mut group = criterion.benchmark_group("a day of cooling at 1 Hz");
     group.throughput(Throughput::Elements(86_400));
-    group.bench_function("every clock and one model", |bench| {
-        bench.iter(|| {
-            let off = read_tolerance("1 °C").unwrap();
-            let mut clocks: Vec<_> =
-                legs().map(|leg| LegClock::new(leg, Scale::Celsius, off)).collect();
-            let (mut growth, mut track) = (Growth::new(rate, 2.0, 6.0).unwrap(), Track::new());
-            for point in black_box(&points) {
-                if let Some(segment) = track.next(*point).unwrap() {
-                    clocks.iter_mut().for_each(|clock| clock.add(&segment));
-                    growth.add(&segment);
-                }
-            }
-            (clocks.iter().filter(|clock| clock.time().is_some()).count(), growth.log10())
-        });
-    });
-    group.bench_function("every clock", |bench| {
-        bench.iter(|| {
-            let off = read_tolerance("1 °C").unwrap();
-            let mut clocks: Vec<_> =
-                legs().map(|leg| LegClock::new(leg, Scale::Celsius, off)).collect();
-            let mut track = Track::new();
-            for point in black_box(&points) {
-                if let Some(segment) = track.next(*point).unwrap() {
-                    clocks.iter_mut().for_each(|clock| clock.add(&segment));
-                }
-            }
-            clocks.iter().filter(|clock| clock.time().is_some()).count()
-        });
-    });
+    group.bench_function("every clock and one model", |bench| bench.iter(|| (clocks(), grown())));
+    group.bench_function("every clock", |bench| bench.iter(clocks));
+    group.bench_function("one model", |bench| bench.iter(grown));
     group.finish();
 }
 

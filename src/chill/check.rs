@@ -9,7 +9,7 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict};
 use crate::range::Range;
-use crate::trace::{Point, Track};
+use crate::trace::{Point, Segment};
 use crate::units::{Scale, seconds};
 
 const COOLING: Rule =
@@ -183,10 +183,12 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
     let scale = curve.first().map_or(Scale::Celsius, |point| point.scale());
     let off = cooling.thermometer.unwrap_or_default();
     let mut clock = LegClock::new(leg, scale, off);
-    let mut track = Track::new();
-    for point in curve {
-        if let Ok(Some(segment)) = track.next(*point) {
-            clock.add(&segment);
+    for pair in curve.windows(2) {
+        // A curve runs forward; what does not is no part of it.
+        if let [from, to] = *pair
+            && from.seconds() < to.seconds()
+        {
+            clock.add(&Segment { from, to });
         }
     }
     let limit = Limit::AtMost(leg.value.most);

@@ -58,6 +58,9 @@ pub struct LegClock {
     below: f64,
     above: f64,
     over: bool,
+    /// Readings at or above this leave it waiting for the start, where it has seen nothing else.
+    hot: f64,
+    waiting: bool,
 }
 
 /// When a line crossed the two temperatures of a leg.
@@ -115,7 +118,9 @@ impl LegClock {
         let off = tolerance.value.abs();
         let (below, above) = (from - off, to + off);
         let (cold, warm) = (line(-off), line(off));
-        Self { leg, cold, warm, worst: None, last: 0.0, below, above, over: false }
+        let hot = from + off;
+        let (over, waiting) = (false, false);
+        Self { leg, cold, warm, worst: None, last: 0.0, below, above, over, hot, waiting }
     }
 
     /// The leg.
@@ -137,6 +142,8 @@ impl LegClock {
                 self.last = segment.to().seconds();
                 return;
             }
+        } else if self.waiting && a >= self.hot && b >= self.hot {
+            return;
         }
         self.cross(segment);
     }
@@ -158,6 +165,8 @@ impl LegClock {
             }
         }
         self.over = self.cold.end.is_some() && self.warm.end.is_some();
+        let fresh = |line: &Crossings| line.armed && line.last_start.is_none();
+        self.waiting = fresh(&self.cold) && fresh(&self.warm);
     }
 
     /// The longest and the shortest of the leg that is running.

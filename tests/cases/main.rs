@@ -3,6 +3,7 @@
 //! there are of each mark.
 
 mod case;
+mod chill;
 mod cook;
 mod cure;
 mod elsewhere;
@@ -21,8 +22,18 @@ use rstest::rstest;
 use serde_json::{Value, json};
 
 /// The rooms that have a case file.
-const ROOMS: [&str; 9] =
-    ["units", "cure", "cure-elsewhere", "salt", "fat", "cook", "lethality", "store", "smoke"];
+const ROOMS: [&str; 10] = [
+    "units",
+    "cure",
+    "cure-elsewhere",
+    "salt",
+    "fat",
+    "cook",
+    "lethality",
+    "chill",
+    "store",
+    "smoke",
+];
 
 fn run(case: &Case) -> Answer {
     match case.operation.as_str() {
@@ -133,6 +144,18 @@ fn run(case: &Case) -> Answer {
         "one_step" => lethality::one_step(case),
         "logs_of_hold" => lethality::logs_of_hold(case),
         "freezing_against_parasites" => lethality::freezing(case),
+        "listeria_rate" => chill::listeria_rate(case),
+        "grown" => chill::grown(case),
+        "cardinal" => chill::cardinal(case),
+        "square_root" => chill::square_root(case),
+        "square_root_to_maximum" => chill::square_root_to_maximum(case),
+        "degree_hours" => chill::degree_hours(case),
+        "longest_fermentation" => chill::longest_fermentation(case),
+        "cooled" => chill::cooled(case),
+        "slow_cure" => chill::slow_cure(case),
+        "warm" => chill::warm(case),
+        "interaction" => chill::interaction(case),
+        "barrier" => chill::barrier(case),
         "chart" => store::chart(case),
         "keep" => store::keep(case),
         "cold_smoke" => smoke::cold_smoke(case),
@@ -148,6 +171,7 @@ fn run(case: &Case) -> Answer {
 #[case::fat("fat")]
 #[case::cook("cook")]
 #[case::lethality("lethality")]
+#[case::chill("chill")]
 #[case::store("store")]
 #[case::smoke("smoke")]
 fn every_case_gives_what_it_says(#[case] room: &str) {
@@ -227,6 +251,7 @@ fn the_counts_by_mark_are_printed_and_every_room_has_cases() {
 #[case::fat("fat")]
 #[case::cook("cook")]
 #[case::lethality("lethality")]
+#[case::chill("chill")]
 #[case::store("store")]
 #[case::smoke("smoke")]
 fn every_case_file_is_valid_by_the_schema_and_a_case_without_a_source_is_not(#[case] room: &str) {

@@ -105,6 +105,17 @@ fn relative_humidity_is_that_of_others(
     assert!((found - real_gas).abs() <= 6e-4, "{found}");
 }
 
+// With ice on the wick: computed with PsychroLib 2.5.0.
+#[test]
+fn ice_on_the_wick_has_an_equation_of_its_own() {
+    let percent = relative_humidity(celsius(5.0), celsius(-2.0), SEA).unwrap();
+    assert!((percent - 13.111_62).abs() < 1e-3, "{percent}");
+    let wet = wet_bulb(celsius(2.0), 20.0, SEA).unwrap().value();
+    assert!((wet + 3.480_86).abs() < 2e-3, "{wet}");
+    let percent = relative_humidity(celsius(1.0), celsius(0.5), SEA).unwrap();
+    assert!((percent - 91.492_27).abs() < 1e-3, "{percent}");
+}
+
 // What a wet surface is held near: computed with PsychroLib.
 #[rstest]
 #[case(120.0, 20.0, 81.85)]

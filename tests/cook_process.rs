@@ -105,6 +105,21 @@ fn what_steam_falls_short_of_is_said() {
     assert_eq!(finding.rows[0].unwrap().key, "option-1");
 }
 
+// Of options that all fall short, the one that something was done for is reported.
+#[rstest]
+#[case::sealed(OVEN, None, "option-2")]
+#[case::humid(AIR, Some(90.0), "option-3")]
+fn the_option_that_was_tried_is_the_one_that_is_named(
+    #[case] moisture: Option<Moisture>,
+    #[case] humidity: Option<f64>,
+    #[case] option: &str,
+) {
+    let stages = [stage(Some(0.5), moisture, humidity), stage(Some(3.5), None, Some(20.0))];
+    let finding = of(&cooked(&stages, 160.0), "cook/humidity");
+    assert_eq!(finding.verdict, Verdict::Breaks);
+    assert_eq!(finding.rows[0].unwrap().key, option);
+}
+
 #[rstest]
 #[case::heavy_and_hot(10.0, 250.0, Verdict::Meets)]
 #[case::too_light(9.9, 250.0, Verdict::Unproven)]

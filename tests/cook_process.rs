@@ -213,6 +213,22 @@ fn how_much_longer_would_do_is_said() {
 }
 
 #[test]
+fn the_row_that_is_named_asks_for_time_and_is_met_with_the_most_to_spare_or_nearest() {
+    let key = |points: &[(f64, f64)]| {
+        let points = record(points);
+        of(&recorded(&points, Some("0 °F")), "cook/record").rows[0].unwrap().key
+    };
+    // At 160 °F every row is met; that of 157 asks for the shortest time that is one.
+    assert_eq!(key(&[(0.0, 160.0), (0.2, 160.0)]), "157F");
+    // Three minutes: three quarters of the row of 145, and less of every colder one.
+    assert_eq!(key(&[(0.0, 145.0), (0.05, 145.0)]), "145F");
+    // A reading at 158 °F asks for no more time, only for another reading.
+    let points = record(&[(0.0, 120.0), (0.05, 158.0)]);
+    let finding = of(&recorded(&points, Some("0 °F")), "cook/record");
+    assert_eq!((finding.verdict, finding.mend), (Verdict::Breaks, None));
+}
+
+#[test]
 fn without_a_planned_temperature_the_record_alone_is_judged() {
     let points = record(&[(0.0, 150.0), (1.0, 150.0)]);
     let process = recorded(&points, Some("0 °F"));
@@ -373,6 +389,15 @@ fn lethality_informs_and_never_breaks() {
     let blind = recorded(&points, None).check_lethality(&aim(6.0)).unwrap();
     assert_eq!(blind.verdict, Verdict::Unproven);
     assert!(Process::unknown(PLACE).check_lethality(&aim(6.0)).is_none());
+    assert!(!finding.note.unwrap().contains("far apart"));
+    // One long step up: reached by the integral, and not by its lower end.
+    let steep = record(&[(0.0, 131.0), (1.0, 160.0)]);
+    let process = recorded(&steep, Some("0 °F"));
+    let reached = process.check_lethality(&aim(6.0)).unwrap();
+    assert_eq!(reached.verdict, Verdict::Meets);
+    assert!(reached.note.unwrap().contains("far apart"));
+    let not_reached = process.check_lethality(&aim(600.0)).unwrap();
+    assert!(!not_reached.note.unwrap().contains("far apart"));
 }
 
 proptest! {

@@ -365,3 +365,14 @@ proptest! {
         prop_assert!(same(blocks.logs_by_lower_ends(), one_by_one.logs_by_lower_ends()));
     }
 }
+
+#[test]
+fn the_share_of_a_row_is_the_time_held_over_the_time_asked() {
+    let mut verdicts = Verdicts::new(Product::Meat, read_tolerance("0 °F").unwrap()).unwrap();
+    for at in [0.0, 3.0] {
+        verdicts.next(Point::new(minutes(at), fahrenheit(158.0)).unwrap()).unwrap();
+    }
+    let share = |key: &str| verdicts.rows().find(|row| row.row.key == key).unwrap().share();
+    // 145 °F asks for four minutes, 158 for none: it counts as a second.
+    assert_eq!((share("145F"), share("158F"), share("159F")), (0.75, 180.0, 0.0));
+}

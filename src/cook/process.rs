@@ -305,8 +305,9 @@ impl Process<'_> {
         })
     }
 
-    /// The lethality of [`Self::record`] by one aim; `None` without a record. By the sum of lower ends
-    /// less their tolerance at the least, by the exact integral with it at the most.
+    /// The lethality of [`Self::record`] by one aim; `None` without a record. It is found between the
+    /// probe at its coldest and at its warmest. Where the sum of lower ends would not reach the aim,
+    /// the note says that the readings are far apart.
     #[must_use]
     pub fn check_lethality(&self, aim: &Aim) -> Option<Finding> {
         let off = self.thermometer.unwrap_or_default();

@@ -205,7 +205,7 @@ fn a_record_meets_any_row_or_none(
 
 #[test]
 fn how_much_longer_would_do_is_said() {
-    let points = record(&[(0.0, 145.0), (0.05, 145.0)]);
+    let points = record(&[(0.0, 120.0), (0.1, 145.0), (0.15, 145.0)]);
     let finding = of(&recorded(&points, Some("0 °F")), "cook/record");
     // Three minutes of four are held.
     let Some(Mend::HoldFor(longer)) = finding.mend else { panic!("{finding:?}") };

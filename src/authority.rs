@@ -84,6 +84,12 @@ impl Authority {
         }
     }
 
+    /// Whether it is an edition of the Food Code.
+    #[must_use]
+    pub const fn is_food_code(self) -> bool {
+        matches!(self, Self::UsFoodCode2022 | Self::UsFoodCode2017 | Self::UsFoodCode2013)
+    }
+
     /// The authority with that key.
     #[must_use]
     pub fn from_key(key: &str) -> Option<Self> {

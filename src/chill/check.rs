@@ -1,4 +1,4 @@
-use uom::si::f64::{TemperatureInterval, Time};
+use uom::si::f64::TemperatureInterval;
 
 use super::clock::{Leg, LegClock};
 use super::table::{
@@ -9,8 +9,8 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict};
 use crate::range::Range;
-use crate::trace::{Point, Segment};
-use crate::units::{Scale, seconds};
+use crate::trace::{Point, Segment, whole_seconds};
+use crate::units::Scale;
 
 const COOLING: Rule =
     Rule::new("chill/cooling", "cooled fast enough after the cook", Force::Safety);
@@ -105,9 +105,7 @@ static BRITISH: [Schedule; 1] = [("uncured-maximum", &UNITED_KINGDOM, &[])];
 fn schedules(authority: Authority) -> &'static [Schedule] {
     match authority {
         Authority::UsFsis => &FSIS,
-        Authority::UsFoodCode2022 | Authority::UsFoodCode2017 | Authority::UsFoodCode2013 => {
-            &RETAIL
-        }
+        _ if authority.is_food_code() => &RETAIL,
         Authority::AustraliaNewZealand => &AUSTRALIAN,
         Authority::GreatBritain => &BRITISH,
         _ => &[],
@@ -194,17 +192,10 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
     let limit = Limit::AtMost(leg.value.most);
     let finding =
         |verdict| Finding::new(&COOLING, verdict).limit(limit).row(&leg.row).at(cooling.place);
-    // To whole seconds, outward.
-    let whole = |time: Range<Time>| {
-        Range::ordered(
-            seconds(libm::floor(time.low().value)),
-            seconds(libm::ceil(time.high().value)),
-        )
-    };
     let Some(exact) = clock.time() else {
         return finding(Verdict::Unproven).missing(CURVE);
     };
-    let time = whole(exact);
+    let time = whole_seconds(&exact);
     let verdict = limit.judge(&exact);
     let found = finding(verdict);
     let found = if time.high().value.is_finite() { found.found(&time) } else { found };

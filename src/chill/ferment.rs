@@ -60,11 +60,9 @@ pub fn check_fermentation(stages: &[Ferment], authority: Authority) -> Option<Fi
         let (Some(at), Some(time)) = (stage.at, stage.time) else {
             return unproven(HOW_LONG, stage.place);
         };
-        let degrees = at.on(scale).value();
-        let above = (degrees - row.value.base).max(0.0) / hours(1.0).value;
-        hottest = hottest.max(degrees);
-        low += above * time.low().value;
-        high += above * time.high().value;
+        hottest = hottest.max(at.on(scale).value());
+        low += row.value.counted(at, time.low());
+        high += row.value.counted(at, time.high());
     }
     let row = limiting_row(hottest, scale)?;
     let shown = |sum: f64| finding::DegreeHours { sum, scale };
@@ -100,6 +98,13 @@ pub struct DegreeHours {
     pub most: f64,
 }
 
+impl DegreeHours {
+    /// What a stay in the chamber counts.
+    fn counted(&self, chamber: Reading, time: Time) -> f64 {
+        (chamber.on(self.scale).value() - self.base).max(0.0) * time.value / hours(1.0).value
+    }
+}
+
 /// Degree-hours of a fermentation until pH 5.3: the sum of what the chamber is above the base,
 /// times hours. And the row that limits them: by the hottest chamber of all.
 ///
@@ -120,13 +125,9 @@ pub fn degree_hours(
     stages: &[(Reading, Time)],
     scale: Scale,
 ) -> Option<(f64, &'static Cited<DegreeHours>)> {
-    let on_scale = || stages.iter().map(|(reading, time)| (reading.on(scale).value(), *time));
-    let hottest = on_scale().map(|(degrees, _)| degrees).reduce(f64::max)?;
-    let row = limiting_row(hottest, scale)?;
-    let above = |(degrees, time): (f64, Time)| {
-        (degrees - row.value.base).max(0.0) * time.value / hours(1.0).value
-    };
-    Some((on_scale().map(above).sum(), row))
+    let degrees = stages.iter().map(|(reading, _)| reading.on(scale).value());
+    let row = limiting_row(degrees.reduce(f64::max)?, scale)?;
+    Some((stages.iter().map(|&(reading, time)| row.value.counted(reading, time)).sum(), row))
 }
 
 /// The row for a hottest chamber, on its scale.
@@ -156,15 +157,10 @@ pub fn degree_hours_between(
     stages: &[(Reading, Range<Time>)],
     scale: Scale,
 ) -> Option<(Range<f64>, &'static Cited<DegreeHours>)> {
-    let row = limiting_row(
-        stages.iter().map(|(reading, _)| reading.on(scale).value()).reduce(f64::max)?,
-        scale,
-    )?;
+    let degrees = stages.iter().map(|(reading, _)| reading.on(scale).value());
+    let row = limiting_row(degrees.reduce(f64::max)?, scale)?;
     let sum = |end: fn(&Range<Time>) -> Time| {
-        let above = |(reading, time): &(Reading, Range<Time>)| {
-            (reading.on(scale).value() - row.value.base).max(0.0) * end(time).value / 3600.0
-        };
-        stages.iter().map(above).sum::<f64>()
+        stages.iter().map(|(reading, time)| row.value.counted(*reading, end(time))).sum::<f64>()
     };
     Some((Range::new(sum(|time| time.low()), sum(|time| time.high())).ok()?, row))
 }

@@ -60,10 +60,8 @@ pub fn says_how_long(authority: Authority) -> bool {
 }
 
 fn rows(authority: Authority) -> impl Iterator<Item = &'static Cited<WarmTime>> {
-    let authority = match authority {
-        Authority::UsFoodCode2017 | Authority::UsFoodCode2013 => Authority::UsFoodCode2022,
-        other => other,
-    };
+    let food_code = authority.is_food_code();
+    let authority = if food_code { Authority::UsFoodCode2022 } else { authority };
     WARM_TIME.iter().filter(move |row| row.value.authority == authority)
 }
 
@@ -79,10 +77,7 @@ pub fn warm(
     let warm = || stays.iter().filter(|(at, _)| first.value.warm(*at));
     let hottest = warm().map(|(at, _)| *at).reduce(|a, b| if b > a { b } else { a })?;
     // The strictest row that is for this air; of the Food Code, the longest.
-    let by_code = matches!(
-        authority,
-        Authority::UsFoodCode2022 | Authority::UsFoodCode2017 | Authority::UsFoodCode2013
-    );
+    let by_code = authority.is_food_code();
     let serving = rows(authority).filter(|row| row.value.serves(hottest));
     let shortest = |a: &'static Cited<WarmTime>, b: &'static Cited<WarmTime>| {
         if (b.value.most < a.value.most) != by_code { b } else { a }

@@ -152,6 +152,10 @@ pub fn unanswered(place: Place) -> Finding {
     ))
 }
 
+fn holds_poultry(food: Food, animals: Animals) -> bool {
+    animals == Animals::SomePoultry || matches!(food, Food::Poultry | Food::GroundPoultry)
+}
+
 /// The row of an authority for a food. Any poultry in it makes it poultry; bacon is a
 /// whole cut that is cooked like one.
 fn row_for(
@@ -160,8 +164,7 @@ fn row_for(
     animals: Animals,
     day: Option<Date>,
 ) -> Option<&'static Cited<Endpoint>> {
-    let poultry =
-        animals == Animals::SomePoultry || matches!(food, Food::Poultry | Food::GroundPoultry);
+    let poultry = holds_poultry(food, animals);
     let food = match (food, animals) {
         (Food::GroundMeat, Animals::SomePoultry) => Food::GroundPoultry,
         (food, Animals::SomePoultry) if food.is_meat() => match food {
@@ -194,8 +197,7 @@ pub fn check(
     }
     let unproven =
         |missing| Finding::new(&ENDPOINT, Verdict::Unproven).missing(missing).at(plan.place);
-    let poultry = plan.animals == Animals::SomePoultry
-        || matches!(plan.food, Food::Poultry | Food::GroundPoultry);
+    let poultry = holds_poultry(plan.food, plan.animals);
     let told = poultry || plan.animals == Animals::NoPoultry || !plan.food.is_raw_meat();
     let row = row_for(authority, plan.food, plan.animals, day);
     let product = table_for(authority, plan.food, poultry, plan.bird, plan.fat);

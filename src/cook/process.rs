@@ -14,7 +14,7 @@ use crate::finding::{
     Finding, Force, Held, Limit, Logs, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
 };
 use crate::range::Range;
-use crate::trace::{Point, Track};
+use crate::trace::{Point, Track, whole_seconds};
 use crate::units::{Reading, seconds};
 
 pub(super) const COME_UP: Rule =
@@ -160,12 +160,10 @@ impl Process<'_> {
             }
         }
         track.last()?;
-        // To whole seconds, outward.
-        let whole = |time: Time, round: fn(f64) -> f64| seconds(round(time.value));
         // It may have come up, or not: then nothing is known of how little it took.
         let perhaps = most.came_up() && !least.came_up();
         let shortest = if perhaps { seconds(0.0) } else { least.time() };
-        Range::new(whole(shortest, libm::floor), whole(most.time(), libm::ceil)).ok()
+        Range::new(shortest, most.time()).ok().as_ref().map(whole_seconds)
     }
 
     /// Whether the food comes up from 50 to 130 °F in time.

@@ -125,10 +125,8 @@ impl Recipe<'_> {
             report(cook::unread_record(named.place));
         }
         if let Some(first) = broken_off(component) {
-            let food_code =
-                self.held_to.iter().any(|&a| !cook::food_code(a, component.food, false).is_empty());
             let time = first.time.map(|time| time.value);
-            report(cook::partial(time, food_code, first.place));
+            report(cook::partial(time, self.by_food_code(component), first.place));
         }
         let mut answered = false;
         for &authority in &self.held_to {
@@ -141,15 +139,17 @@ impl Recipe<'_> {
         process.aims.iter().filter_map(|aim| process.check_lethality(aim)).for_each(report);
     }
 
+    /// Whether it is held to an edition of the Food Code that says how the food is cooked.
+    fn by_food_code(&self, component: &Component<'_>) -> bool {
+        self.held_to.iter().any(|&a| !cook::food_code(a, component.food, false).is_empty())
+    }
+
     /// Cooked food that is kept is cooled, and how fast is judged.
     fn check_cooling(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let recorded = !component.record.is_empty();
-        let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
-        let Some(cook) = component.steps.iter().rposition(ends) else { return };
-        let cold = |step: &&Step| {
-            matches!(step.kind, StepKind::Chill | StepKind::Refrigerate | StepKind::Freeze)
+        let Some(cook) = end_of_cook(component) else { return };
+        let Some(cold) = component.steps.iter().skip(cook).find(|step| chills(step)) else {
+            return;
         };
-        let Some(cold) = component.steps.iter().skip(cook).find(cold) else { return };
         if !component.food.is_meat() && component.food != Food::Casseroles {
             return;
         }
@@ -271,10 +271,8 @@ impl Recipe<'_> {
     /// Time in the warm that no rule of this version judges is said to be unproven, and
     /// not passed over.
     fn check_warm(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        // A cook ends where it names an inside temperature, or by its record.
-        let recorded = !component.record.is_empty();
-        let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
-        let cooked_at = component.steps.iter().rposition(ends);
+        let cooked_at = end_of_cook(component);
+        let by_code = self.by_food_code(component);
         let (mut stays, mut place) = (Vec::new(), component.place);
         let stages: Vec<_> = component
             .steps
@@ -311,8 +309,6 @@ impl Recipe<'_> {
             };
             let after_the_cook = cooked_at.is_some_and(|cook| n > cook);
             let served = matches!(step.kind, StepKind::Hold | StepKind::Serve);
-            let by_code =
-                self.held_to.iter().any(|&a| !cook::food_code(a, component.food, false).is_empty());
             if warm && served && after_the_cook && by_code {
                 let roast = matches!(component.food, Food::WholeMeat | Food::RawHam);
                 let off = self.instruments.thermometer;
@@ -360,14 +356,22 @@ fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
     Range::exactly(100.0 * salt / (salt + moisture)).ok()
 }
 
+/// Where the cook ends: at the last step that names an inside temperature, or by its record.
+fn end_of_cook(component: &Component<'_>) -> Option<usize> {
+    let recorded = !component.record.is_empty();
+    let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
+    component.steps.iter().rposition(ends)
+}
+
+fn chills(step: &Step) -> bool {
+    matches!(step.kind, StepKind::Chill | StepKind::Refrigerate | StepKind::Freeze)
+}
+
 /// The first part of a cook that is chilled and finished later.
 fn broken_off<'c>(component: &'c Component<'_>) -> Option<&'c Step> {
     let mut steps = component.steps.iter();
     let first = steps.find(|step| step.kind.heats() && step.to.is_some())?;
-    let cold = |step: &Step| {
-        matches!(step.kind, StepKind::Chill | StepKind::Refrigerate | StepKind::Freeze)
-    };
-    steps.find(|step| cold(step))?;
+    steps.find(|step| chills(step))?;
     steps.find(|step| step.kind.heats() && step.to.is_some())?;
     Some(first)
 }

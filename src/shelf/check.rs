@@ -37,13 +37,6 @@ pub struct Packed {
     pub place: Place,
 }
 
-fn retail(authority: Authority) -> bool {
-    matches!(
-        authority,
-        Authority::UsFoodCode2022 | Authority::UsFoodCode2017 | Authority::UsFoodCode2013
-    )
-}
-
 fn at_most(most: f64, known: Option<f64>) -> Option<bool> {
     known.and_then(|known| Limit::AtMost(most).met_by(known))
 }
@@ -52,7 +45,7 @@ fn at_most(most: f64, known: Option<f64>) -> Option<bool> {
 /// whose own flora is the barrier.
 #[must_use]
 pub fn check_pack(packed: &Packed, authority: Authority) -> Option<Finding> {
-    if !retail(authority) || packed.raw {
+    if !authority.is_food_code() || packed.raw {
         return None;
     }
     let (dry, sour) = (&PACKAGING_BARRIERS_ACTIVITY, &PACKAGING_BARRIERS_PH);
@@ -81,7 +74,7 @@ pub fn needs_none(
     authority: Authority,
 ) -> Option<&'static Cited<Cell>> {
     let cell = cell(false, activity?, ph?).ok()??;
-    (retail(authority) && cell.value.needs_none).then_some(cell)
+    (authority.is_food_code() && cell.value.needs_none).then_some(cell)
 }
 
 /// The finding on a food that needs neither.

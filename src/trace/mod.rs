@@ -26,8 +26,8 @@ mod plot;
 
 use uom::si::f64::{TemperatureInterval, Time};
 
-use crate::range::{OutOfRange, bounds};
-use crate::units::{Reading, Scale};
+use crate::range::{OutOfRange, Range, bounds};
+use crate::units::{Reading, Scale, seconds};
 
 #[cfg(feature = "trace-csv")]
 #[cfg_attr(docsrs, doc(cfg(feature = "trace-csv")))]
@@ -40,6 +40,12 @@ bounds! {
     AT: "time since the record began", "s", 0.0, 1e9;
     INSIDE: "temperature of a probe", "°C", -100.0, 400.0;
     OFF: "tolerance of a probe", "K", 0.0, 50.0;
+}
+
+/// A range of times to whole seconds, outward.
+pub(crate) fn whole_seconds(time: &Range<Time>) -> Range<Time> {
+    let (low, high) = (libm::floor(time.low().value), libm::ceil(time.high().value));
+    Range::ordered(seconds(low), seconds(high))
 }
 
 /// How a column of times is written.

@@ -273,7 +273,7 @@ impl Recipe<'_> {
     fn check_warm(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
         let cooked_at = end_of_cook(component);
         let by_code = self.by_food_code(component);
-        let (mut stays, mut place) = (Vec::new(), component.place);
+        let (mut stays, mut held_hot, mut place) = (Vec::new(), Vec::new(), component.place);
         let stages: Vec<_> = component
             .steps
             .iter()
@@ -313,6 +313,9 @@ impl Recipe<'_> {
                 let roast = matches!(component.food, Food::WholeMeat | Food::RawHam);
                 let off = self.instruments.thermometer;
                 report(cook::hot_holding(at.value, roast, off, at.place));
+                // Hot enough for a shop may be warm by another's rule.
+                held_hot.push((at.value, step.time.map(|time| time.value)));
+                place = at.place;
                 continue;
             }
             let judged = step.kind != StepKind::Thaw
@@ -335,12 +338,14 @@ impl Recipe<'_> {
             }
         }
         let (activity, ph) = (component.proximates.water_activity, component.proximates.ph);
+        let everywhere = [stays.as_slice(), held_hot.as_slice()].concat();
         for &authority in &self.held_to {
             if let Some(cell) = shelf::needs_none(activity, ph, authority) {
                 report(shelf::stable(cell, component.place));
                 continue;
             }
-            chill::warm(&stays, authority, place).into_iter().for_each(&mut *report);
+            let stays = if authority.is_food_code() { &stays } else { &everywhere };
+            chill::warm(stays, authority, place).into_iter().for_each(&mut *report);
         }
     }
 }

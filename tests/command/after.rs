@@ -95,6 +95,17 @@ fn time_in_the_warm_is_judged_where_a_rule_is(
     assert_eq!(unjudged.is_empty(), !expected.is_empty());
 }
 
+// Held at 136 °F: hot by the Food Code, and between cold and hot by the rule for homes.
+#[test]
+fn what_is_hot_by_one_rule_is_still_held_against_the_other() {
+    let table = "[[component.step]]\ndo = \"serve\"\nat = \"136 °F\"\nfor = \"5 h\"\n";
+    let of = |held_to, rule| verdicts(held_to, "food = \"ground-meat\"", &[COOK, table], rule);
+    let both = "us-food-code-2022\", \"us-consumer";
+    assert_eq!(of(both, "cook/hot-holding"), ["meets"]);
+    assert_eq!(of(both, "chill/warm-time"), ["breaks"]);
+    assert!(of("us-food-code-2022", "chill/warm-time").is_empty());
+}
+
 #[test]
 fn dry_and_sour_food_needs_neither_time_nor_temperature() {
     let component = "food = \"ground-meat\"\nanalysis = { water_activity = 0.87, ph = 5.2 }";

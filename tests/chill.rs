@@ -365,7 +365,11 @@ fn every_food_has_one_cell() {
 fn stays(stays: &[(f64, Option<f64>)], authority: Authority) -> Option<Verdict> {
     let stays: Vec<_> = stays
         .iter()
-        .map(|&(f, h)| (fahrenheit(f), h.and_then(|h| Range::exactly(hours(h)).ok())))
+        .map(|&(f, h)| Stay {
+            at: fahrenheit(f),
+            time: h.and_then(|h| Range::exactly(hours(h)).ok()),
+            was: Was::Cold,
+        })
         .collect();
     warm(&stays, authority, Place::default()).map(|finding| finding.verdict)
 }

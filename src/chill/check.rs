@@ -16,7 +16,13 @@ const COOLING: Rule =
     Rule::new("chill/cooling", "cooled fast enough after the cook", Force::Safety);
 
 /// The rules of this room.
-pub const RULES: [Rule; 3] = [COOLING, super::warm::WARM, super::ferment::DEGREES];
+pub const RULES: [Rule; 5] = [
+    COOLING,
+    super::warm::WARM,
+    super::exposure::EXPOSED,
+    super::date_mark::DATE,
+    super::ferment::DEGREES,
+];
 
 const CURVE: Missing = Missing::new(
     "how the middle cools: its temperatures after the cook",

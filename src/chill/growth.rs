@@ -1,6 +1,8 @@
 use uom::si::f64::Time;
 
-use crate::range::{OutOfRange, bounds};
+use super::table::GROWTH_MODELS;
+use crate::cite::Cited;
+use crate::range::{Bounds, OutOfRange, Range, bounds};
 use crate::trace::Segment;
 use crate::units::{Reading, Scale};
 
@@ -10,6 +12,7 @@ bounds! {
     CELSIUS: "temperature of a growth model", "°C", -50.0, 100.0;
     LAG: "h0, natural logarithms", "", 0.0, 100.0;
     ROOM: "room to grow, log10", "", 0.0, 20.0;
+    START: "number at the start, log10 of CFU/g", "", -6.0, 12.0;
 }
 
 /// How a growth rate depends on temperature. Rates are natural logarithms an hour: a figure in
@@ -27,6 +30,17 @@ pub enum Rate {
     SquareRootToMaximum {
         /// b, in 1/(K √h).
         b: f64,
+        /// c, in 1/K.
+        c: f64,
+        /// T_min, °C.
+        least: f64,
+        /// T_max, °C.
+        most: f64,
+    },
+    /// μ = a (T − T_min)² (1 − exp(c (T − T_max))) between T_min and T_max.
+    SquareTimesMaximum {
+        /// a, in 1/(K² h).
+        a: f64,
         /// c, in 1/K.
         c: f64,
         /// T_min, °C.
@@ -84,6 +98,12 @@ impl Rate {
                 }
                 square(b * (t - least) * -libm::expm1(c * (t - most)))
             }
+            Self::SquareTimesMaximum { a, c, least, most } => {
+                if t <= least || t >= most {
+                    return 0.0;
+                }
+                a * square(t - least) * -libm::expm1(c * (t - most))
+            }
             Self::Cardinal { least, best, most, at_best } => {
                 if t <= least || t >= most {
                     return 0.0;
@@ -113,9 +133,9 @@ impl Rate {
                 let mean = (low * low + low * high + high * high) / 3.0;
                 hours * share * slope * slope * mean
             }
-            Self::SquareRootToMaximum { least, most, .. } | Self::Cardinal { least, most, .. } => {
-                self.quadrature(a, b, hours, least, most)
-            }
+            Self::SquareRootToMaximum { least, most, .. }
+            | Self::SquareTimesMaximum { least, most, .. }
+            | Self::Cardinal { least, most, .. } => self.quadrature(a, b, hours, least, most),
         }
     }
 
@@ -238,6 +258,91 @@ impl Growth {
         let crowded = libm::log1p(libm::exp(-ln_room) * libm::expm1(adjusted));
         (adjusted - crowded) / core::f64::consts::LN_10
     }
+}
+
+/// A published set of parameters that was read complete, with the range it is for.
+///
+/// No lag is credited: bacteria that are used to the cold grow at once.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Model {
+    /// The organism.
+    pub organism: &'static str,
+    /// The food it was measured in. It is for no other.
+    pub food: &'static str,
+    /// The rate.
+    pub rate: Rate,
+    /// The rate one published standard deviation slower and faster; `None` where no error was read.
+    pub spread: Option<(Rate, Rate)>,
+    /// The largest number, log₁₀ of CFU/g.
+    pub most: f64,
+    /// The temperatures it is for, °C.
+    pub valid: (f64, f64),
+}
+
+/// What a model predicts: for information, never a proof.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Prediction {
+    /// The growth, log₁₀.
+    pub log10: f64,
+    /// Between the slowest and the fastest rate that is published; `None` where no error was read.
+    /// Foods and strains differ by more.
+    pub between: Option<Range<f64>>,
+}
+
+impl Model {
+    /// Predicts the growth over a record from a number at the start, log₁₀ of CFU/g.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for a temperature that the model is not for, and for a start that cannot be.
+    ///
+    /// ```
+    /// use greenweight::chill::growth_models;
+    /// use greenweight::trace::{Point, Track};
+    /// use greenweight::units::{Reading, Scale, days};
+    ///
+    /// let salmon = growth_models().find(|row| row.value.food.contains("salmon")).ok_or("none")?;
+    /// let at = |day, c| -> Result<Point, Box<dyn std::error::Error>> {
+    ///     Ok(Point::new(days(day), Reading::new(c, Scale::Celsius)?)?)
+    /// };
+    /// let mut track = Track::new();
+    /// track.next(at(0.0, 4.0)?)?;
+    /// let week = track.next(at(7.0, 4.0)?)?.ok_or("no segment")?;
+    /// let predicted = salmon.value.predict(0.0, [week])?;
+    /// assert!((predicted.log10 - 7.0 * 0.165).abs() < 0.01);
+    /// // One deviation between strains is as much as the prediction itself.
+    /// assert!(predicted.between.is_some_and(|between| between.high() > 2.0));
+    /// // In a warm kitchen it says nothing.
+    /// let warm = track.next(at(8.0, 30.0)?)?.ok_or("no segment")?;
+    /// assert!(salmon.value.predict(0.0, [warm]).is_err());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn predict(
+        &self,
+        start: f64,
+        record: impl IntoIterator<Item = Segment>,
+    ) -> Result<Prediction, OutOfRange> {
+        let room = self.most - START.check(start)?;
+        let growth = |rate| Growth::new(rate, 0.0, if room > 0.0 { room } else { 0.0 });
+        let (slow, fast) = self.spread.unwrap_or((self.rate, self.rate));
+        let mut all = [growth(self.rate)?, growth(slow)?, growth(fast)?];
+        let valid =
+            Bounds::new("temperature of this growth model", "°C", self.valid.0, self.valid.1);
+        for segment in record {
+            valid.check(segment.from().celsius())?;
+            valid.check(segment.to().celsius())?;
+            all.iter_mut().for_each(|growth| growth.add(&segment));
+        }
+        let [plain, slow, fast] = all.map(|growth| growth.log10());
+        let between = self.spread.map(|_| Range::ordered(slow, fast));
+        Ok(Prediction { log10: plain, between })
+    }
+}
+
+/// The models whose parameters were read complete.
+pub fn growth_models() -> impl Iterator<Item = &'static Cited<Model>> {
+    GROWTH_MODELS.iter()
 }
 
 /// An exponential growth rate of *Listeria monocytogenes* at another temperature by its square-root

@@ -9,9 +9,14 @@
 #![doc = include_str!("../../references/pages/chill/food-code-cooling.md")]
 #![doc = include_str!("../../references/pages/chill/australia.md")]
 #![doc = include_str!("../../references/pages/chill/degree-hours.md")]
+#![doc = include_str!("../../references/pages/chill/warm-time.md")]
+#![doc = include_str!("../../references/pages/chill/exposure.md")]
+#![doc = include_str!("../../references/pages/chill/exposure-summary.md")]
 
 mod check;
 mod clock;
+mod date_mark;
+mod exposure;
 mod ferment;
 mod growth;
 mod warm;
@@ -20,10 +25,16 @@ mod table;
 
 pub use check::{Cooling, Formula, Holds, RULES, answers, check};
 pub use clock::{Leg, LegClock};
+#[cfg(feature = "calendar")]
+pub use date_mark::last_day;
+pub use date_mark::{date_mark, day_of_use};
+pub use exposure::{
+    Exposure, ReadyToEat, exposed_organisms, exposure, ready_to_eat, says_exposure,
+};
 pub use ferment::{
     DegreeHours, Ferment, check_fermentation, degree_hours, degree_hours_between,
     longest_fermentation,
 };
-pub use growth::{Growth, Rate, listeria_rate_at};
+pub use growth::{Growth, Model, Prediction, Rate, growth_models, listeria_rate_at};
 pub use table::*;
-pub use warm::{WarmTime, says_how_long, warm};
+pub use warm::{Stay, WarmTime, Was, says_how_long, warm};

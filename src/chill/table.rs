@@ -3,10 +3,13 @@
 use crate::cite::{Citation, Cited, Date, InForce, Row, Seen, Standing, sources};
 use super::clock::Leg;
 use super::check::Formula;
+use super::exposure::{Exposure, ReadyToEat};
 use super::ferment::DegreeHours;
-use super::warm::WarmTime;
+use super::growth::{Model, Rate};
+use super::warm::{WarmTime, Was};
 use crate::authority::Authority;
-use crate::units::{PrintedTemperature, Scale, hours};
+use crate::finding::Limit;
+use crate::units::{PrintedTemperature, Scale, Time, days, hours};
 
 /// Cooling in Australia
 pub static AUSTRALIA: [Cited<Leg>; 2] = [
@@ -180,14 +183,14 @@ pub static COOLING_US: [Cited<Leg>; 18] = [
         },
     },
     Cited {
-        value: Leg { schedule: "fsis-2021-3-cured", from: PrintedTemperature::Both(80.0, 26.7), to: PrintedTemperature::Both(45.0, 7.2), most: hours(10.0) },
+        value: Leg { schedule: "fsis-2021-3-cured", from: PrintedTemperature::Both(80.0, 26.7), to: PrintedTemperature::Both(40.0, 4.4), most: hours(10.0) },
         row: Row {
             table: "chill/cooling-us",
             key: "fsis-2021-3-cured-2",
             printed: "fsis-2021-3-cured, leg 2: 80 to 45 °F in 10 h",
             citation: Citation { source: &sources::FSIS_STAB_2021, place: "option table, not seen", standing: Standing::Guidance, seen: Seen::Memory },
             in_force: InForce::between(Some(Date::printed(2021, 12, 14)), None),
-            note: "",
+            note: "Judged to 40 °F: reports of this leg disagree, 45 °F or 40 °F, and the guideline itself was not read.",
         },
     },
     Cited {
@@ -321,6 +324,656 @@ pub static DEGREE_HOURS: [Cited<DegreeHours>; 6] = [
     },
 ];
 
+/// Time that ready-to-eat food may be warm, FDA fish guide
+pub static EXPOSURE_SUMMARY: [Cited<ReadyToEat>; 8] = [
+    Cited {
+        value: ReadyToEat { cooked: false, ever_above: Some(PrintedTemperature::Fahrenheit(70.0)), never_above: None, from: PrintedTemperature::Fahrenheit(50.0), warm: PrintedTemperature::Fahrenheit(70.0), hot: PrintedTemperature::Fahrenheit(135.0), most: hours(2.0), most_warm: None },
+        row: Row {
+            table: "chill/exposure-summary",
+            key: "raw-ready-to-eat-ever-above-70-f-time-between",
+            printed: "raw ready-to-eat: ever above 70 F: time between 50 F and 135 F",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "page 417", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ReadyToEat { cooked: false, ever_above: None, never_above: None, from: PrintedTemperature::Fahrenheit(50.0), warm: PrintedTemperature::Fahrenheit(70.0), hot: PrintedTemperature::Fahrenheit(135.0), most: hours(4.0), most_warm: Some(hours(2.0)) },
+        row: Row {
+            table: "chill/exposure-summary",
+            key: "raw-ready-to-eat-alternative-4-h-between-50-f",
+            printed: "raw ready-to-eat: alternative: 4 h between 50 F and 135 F, at most 2 h of it between 70 F and 135 F",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "page 417", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ReadyToEat { cooked: false, ever_above: None, never_above: Some(PrintedTemperature::Fahrenheit(70.0)), from: PrintedTemperature::Fahrenheit(50.0), warm: PrintedTemperature::Fahrenheit(70.0), hot: PrintedTemperature::Fahrenheit(135.0), most: hours(5.0), most_warm: None },
+        row: Row {
+            table: "chill/exposure-summary",
+            key: "raw-ready-to-eat-above-50-f-but-never-above-70",
+            printed: "raw ready-to-eat: above 50 F but never above 70 F",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "page 417", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ReadyToEat { cooked: true, ever_above: Some(PrintedTemperature::Fahrenheit(80.0)), never_above: None, from: PrintedTemperature::Fahrenheit(50.0), warm: PrintedTemperature::Fahrenheit(70.0), hot: PrintedTemperature::Fahrenheit(135.0), most: hours(1.0), most_warm: None },
+        row: Row {
+            table: "chill/exposure-summary",
+            key: "cooked-ready-to-eat-ever-above-80-f-time-between",
+            printed: "cooked ready-to-eat: ever above 80 F: time between 50 F and 135 F",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "page 417", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ReadyToEat { cooked: true, ever_above: Some(PrintedTemperature::Fahrenheit(80.0)), never_above: None, from: PrintedTemperature::Fahrenheit(50.0), warm: PrintedTemperature::Fahrenheit(70.0), hot: PrintedTemperature::Fahrenheit(135.0), most: hours(4.0), most_warm: Some(hours(1.0)) },
+        row: Row {
+            table: "chill/exposure-summary",
+            key: "cooked-ready-to-eat-alternative-ever-above-80-f",
+            printed: "cooked ready-to-eat: alternative, ever above 80 F: 4 h, at most 1 h of it above 70 F",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "page 418", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ReadyToEat { cooked: true, ever_above: Some(PrintedTemperature::Fahrenheit(70.0)), never_above: Some(PrintedTemperature::Fahrenheit(80.0)), from: PrintedTemperature::Fahrenheit(50.0), warm: PrintedTemperature::Fahrenheit(70.0), hot: PrintedTemperature::Fahrenheit(135.0), most: hours(2.0), most_warm: None },
+        row: Row {
+            table: "chill/exposure-summary",
+            key: "cooked-ready-to-eat-above-70-f-but-never-above-80",
+            printed: "cooked ready-to-eat: above 70 F but never above 80 F",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "page 418", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ReadyToEat { cooked: true, ever_above: None, never_above: Some(PrintedTemperature::Fahrenheit(80.0)), from: PrintedTemperature::Fahrenheit(50.0), warm: PrintedTemperature::Fahrenheit(70.0), hot: PrintedTemperature::Fahrenheit(135.0), most: hours(4.0), most_warm: Some(hours(2.0)) },
+        row: Row {
+            table: "chill/exposure-summary",
+            key: "cooked-ready-to-eat-alternative-never-above-80-f",
+            printed: "cooked ready-to-eat: alternative, never above 80 F: 4 h above 50 F, at most 2 h of it above 70 F",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "page 418", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: ReadyToEat { cooked: true, ever_above: None, never_above: Some(PrintedTemperature::Fahrenheit(70.0)), from: PrintedTemperature::Fahrenheit(50.0), warm: PrintedTemperature::Fahrenheit(70.0), hot: PrintedTemperature::Fahrenheit(135.0), most: hours(5.0), most_warm: None },
+        row: Row {
+            table: "chill/exposure-summary",
+            key: "cooked-ready-to-eat-above-50-f-but-never-above-70",
+            printed: "cooked ready-to-eat: above 50 F but never above 70 F",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "page 418", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Time that a food may be warm, FDA fish guide Table A-2
+pub static EXPOSURE: [Cited<Exposure>; 48] = [
+    Cited {
+        value: Exposure { organism: "Bacillus cereus", from: PrintedTemperature::Both(39.2, 4.0), up_to: Some(PrintedTemperature::Both(43.0, 6.0)), most: hours(120.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "bacillus-cereus-39-2-43",
+            printed: "Bacillus cereus, 39.2-43 °F: 5 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Bacillus cereus", from: PrintedTemperature::Both(44.0, 7.0), up_to: Some(PrintedTemperature::Both(59.0, 15.0)), most: hours(24.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "bacillus-cereus-44-59",
+            printed: "Bacillus cereus, 44-59 °F: 1 day",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Bacillus cereus", from: PrintedTemperature::Both(60.0, 16.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(6.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "bacillus-cereus-60-70",
+            printed: "Bacillus cereus, 60-70 °F: 6 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Bacillus cereus", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(3.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "bacillus-cereus-70",
+            printed: "Bacillus cereus, >70 °F: 3 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Campylobacter jejuni", from: PrintedTemperature::Both(86.0, 30.0), up_to: Some(PrintedTemperature::Both(93.0, 34.0)), most: hours(48.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "campylobacter-jejuni-86-93",
+            printed: "Campylobacter jejuni, 86-93 °F: 48 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Campylobacter jejuni", from: PrintedTemperature::Both(93.0, 34.0), up_to: None, most: hours(12.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "campylobacter-jejuni-93",
+            printed: "Campylobacter jejuni, >93 °F: 12 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. botulinum A, proteolytic B, F", from: PrintedTemperature::Both(50.0, 10.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(11.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-botulinum-a-proteolytic-b-f-50-70",
+            printed: "C. botulinum A, proteolytic B, F, 50-70 °F: 11 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. botulinum A, proteolytic B, F", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(2.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-botulinum-a-proteolytic-b-f-70",
+            printed: "C. botulinum A, proteolytic B, F, >70 °F: 2 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. botulinum E, non-proteolytic", from: PrintedTemperature::Both(37.9, 3.3), up_to: Some(PrintedTemperature::Both(41.0, 5.0)), most: hours(168.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-botulinum-e-non-proteolytic-37-9-41",
+            printed: "C. botulinum E, non-proteolytic, 37.9-41 °F: 7 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. botulinum E, non-proteolytic", from: PrintedTemperature::Both(42.0, 6.0), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(48.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-botulinum-e-non-proteolytic-42-50",
+            printed: "C. botulinum E, non-proteolytic, 42-50 °F: 2 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. botulinum E, non-proteolytic", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(11.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-botulinum-e-non-proteolytic-51-70",
+            printed: "C. botulinum E, non-proteolytic, 51-70 °F: 11 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. botulinum E, non-proteolytic", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(6.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-botulinum-e-non-proteolytic-70",
+            printed: "C. botulinum E, non-proteolytic, >70 °F: 6 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. perfringens", from: PrintedTemperature::Both(50.0, 10.0), up_to: Some(PrintedTemperature::Both(54.0, 12.0)), most: hours(504.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-perfringens-50-54",
+            printed: "C. perfringens, 50-54 °F: 21 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. perfringens", from: PrintedTemperature::Both(55.0, 13.0), up_to: Some(PrintedTemperature::Both(57.0, 14.0)), most: hours(24.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-perfringens-55-57",
+            printed: "C. perfringens, 55-57 °F: 1 day",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. perfringens", from: PrintedTemperature::Both(58.0, 15.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(6.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-perfringens-58-70",
+            printed: "C. perfringens, 58-70 °F: 6 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "footnote 1: additional data needed",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "C. perfringens", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(2.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "c-perfringens-70",
+            printed: "C. perfringens, >70 °F: 2 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "E. coli, pathogenic", from: PrintedTemperature::Both(43.7, 6.6), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(48.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "e-coli-pathogenic-43-7-50",
+            printed: "E. coli, pathogenic, 43.7-50 °F: 2 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "A-2 prints 6.6 C where A-1 prints 6.5 C",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "E. coli, pathogenic", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(5.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "e-coli-pathogenic-51-70",
+            printed: "E. coli, pathogenic, 51-70 °F: 5 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "E. coli, pathogenic", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(2.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "e-coli-pathogenic-70",
+            printed: "E. coli, pathogenic, >70 °F: 2 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "L. monocytogenes", from: PrintedTemperature::Both(31.3, -0.4), up_to: Some(PrintedTemperature::Both(41.0, 5.0)), most: hours(168.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "l-monocytogenes-31-3-41",
+            printed: "L. monocytogenes, 31.3-41 °F: 7 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "L. monocytogenes", from: PrintedTemperature::Both(42.0, 6.0), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(24.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "l-monocytogenes-42-50",
+            printed: "L. monocytogenes, 42-50 °F: 1 day",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "L. monocytogenes", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(7.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "l-monocytogenes-51-70",
+            printed: "L. monocytogenes, 51-70 °F: 7 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "L. monocytogenes", from: PrintedTemperature::Both(71.0, 22.0), up_to: Some(PrintedTemperature::Both(86.0, 30.0)), most: hours(3.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "l-monocytogenes-71-86",
+            printed: "L. monocytogenes, 71-86 °F: 3 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "L. monocytogenes", from: PrintedTemperature::Both(86.0, 30.0), up_to: None, most: hours(1.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "l-monocytogenes-86",
+            printed: "L. monocytogenes, >86 °F: 1 hour",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Salmonella", from: PrintedTemperature::Both(41.4, 5.2), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(48.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "salmonella-41-4-50",
+            printed: "Salmonella, 41.4-50 °F: 2 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Salmonella", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(5.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "salmonella-51-70",
+            printed: "Salmonella, 51-70 °F: 5 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Salmonella", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(2.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "salmonella-70",
+            printed: "Salmonella, >70 °F: 2 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Shigella", from: PrintedTemperature::Both(43.0, 6.1), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(48.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "shigella-43-50",
+            printed: "Shigella, 43-50 °F: 2 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Shigella", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(5.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "shigella-51-70",
+            printed: "Shigella, 51-70 °F: 5 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Shigella", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(2.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "shigella-70",
+            printed: "Shigella, >70 °F: 2 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "S. aureus", from: PrintedTemperature::Both(44.6, 7.0), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(336.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "s-aureus-50",
+            printed: "S. aureus, 50 °F: 14 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "printed 50 F beside 7-10 C; the Fahrenheit cell looks incomplete (44.6-50)",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "S. aureus", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(12.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "s-aureus-51-70",
+            printed: "S. aureus, 51-70 °F: 12 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "footnote 1: additional data needed",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "S. aureus", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(3.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "s-aureus-70",
+            printed: "S. aureus, >70 °F: 3 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. cholerae", from: PrintedTemperature::Both(50.0, 10.0), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(504.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-cholerae-50",
+            printed: "V. cholerae, 50 °F: 21 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. cholerae", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(6.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-cholerae-51-70",
+            printed: "V. cholerae, 51-70 °F: 6 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. cholerae", from: PrintedTemperature::Both(71.0, 22.0), up_to: Some(PrintedTemperature::Both(80.0, 27.0)), most: hours(2.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-cholerae-71-80",
+            printed: "V. cholerae, 71-80 °F: 2 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. cholerae", from: PrintedTemperature::Both(80.0, 27.0), up_to: None, most: hours(1.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-cholerae-80",
+            printed: "V. cholerae, >80 °F: 1 hour",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "footnote 2: cooked, ready-to-eat foods only",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. parahaemolyticus", from: PrintedTemperature::Both(41.0, 5.0), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(504.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-parahaemolyticus-41-50",
+            printed: "V. parahaemolyticus, 41-50 °F: 21 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. parahaemolyticus", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(6.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-parahaemolyticus-51-70",
+            printed: "V. parahaemolyticus, 51-70 °F: 6 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. parahaemolyticus", from: PrintedTemperature::Both(71.0, 22.0), up_to: Some(PrintedTemperature::Both(80.0, 27.0)), most: hours(2.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-parahaemolyticus-71-80",
+            printed: "V. parahaemolyticus, 71-80 °F: 2 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. parahaemolyticus", from: PrintedTemperature::Both(80.0, 27.0), up_to: None, most: hours(1.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-parahaemolyticus-80",
+            printed: "V. parahaemolyticus, >80 °F: 1 hour",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "footnote 2: cooked, ready-to-eat foods only",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. vulnificus", from: PrintedTemperature::Both(46.4, 8.0), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(504.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-vulnificus-46-4-50",
+            printed: "V. vulnificus, 46.4-50 °F: 21 days",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. vulnificus", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(6.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-vulnificus-51-70",
+            printed: "V. vulnificus, 51-70 °F: 6 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. vulnificus", from: PrintedTemperature::Both(71.0, 22.0), up_to: Some(PrintedTemperature::Both(80.0, 27.0)), most: hours(2.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-vulnificus-71-80",
+            printed: "V. vulnificus, 71-80 °F: 2 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "V. vulnificus", from: PrintedTemperature::Both(80.0, 27.0), up_to: None, most: hours(1.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "v-vulnificus-80",
+            printed: "V. vulnificus, >80 °F: 1 hour",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "footnote 2: cooked, ready-to-eat foods only",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Y. enterocolitica", from: PrintedTemperature::Both(29.7, -1.3), up_to: Some(PrintedTemperature::Both(50.0, 10.0)), most: hours(24.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "y-enterocolitica-29-7-50",
+            printed: "Y. enterocolitica, 29.7-50 °F: 1 day",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Y. enterocolitica", from: PrintedTemperature::Both(51.0, 11.0), up_to: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(6.0) },
+        row: Row {
+            table: "chill/exposure",
+            key: "y-enterocolitica-51-70",
+            printed: "Y. enterocolitica, 51-70 °F: 6 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: Exposure { organism: "Y. enterocolitica", from: PrintedTemperature::Both(70.0, 21.0), up_to: None, most: hours(2.5) },
+        row: Row {
+            table: "chill/exposure",
+            key: "y-enterocolitica-70",
+            printed: "Y. enterocolitica, >70 °F: 2.5 hours",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-2, page 422", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Holding, time, thawing, dates and packaging, Food Code 2022
+pub static FOOD_CODE_2022_DATE_MARK: Cited<PrintedTemperature> = Cited {
+        value: PrintedTemperature::Both(41.0, 5.0),
+        row: Row {
+            table: "chill/food-code-2022",
+            key: "date-mark",
+            printed: "RTE TCS food held over 24 h at 41 F or less: at most 7 days, day of preparation or opening = day 1; not past a safety use-by date, 41 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-501.17(A), (B)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Holding, time, thawing, dates and packaging, Food Code 2022
+pub static FOOD_CODE_2022_DATE_MARK_DAYS: Cited<Time> = Cited {
+        value: days(7.0),
+        row: Row {
+            table: "chill/food-code-2022",
+            key: "date-mark",
+            printed: "RTE TCS food held over 24 h at 41 F or less: at most 7 days, day of preparation or opening = day 1; not past a safety use-by date, 41 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-501.17(A), (B)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
 /// Cooling in shops and restaurants, Food Code 2022
 pub static FOOD_CODE_COOLING: [Cited<Leg>; 2] = [
     Cited {
@@ -343,6 +996,32 @@ pub static FOOD_CODE_COOLING: [Cited<Leg>; 2] = [
             citation: Citation { source: &sources::FOODCODE2022, place: "3-501.14(A)(2)", standing: Standing::Law, seen: Seen::Read },
             in_force: InForce::between(None, None),
             note: "",
+        },
+    },
+];
+
+/// Published sets of growth parameters
+pub static GROWTH_MODELS: [Cited<Model>; 2] = [
+    Cited {
+        value: Model { organism: "Listeria monocytogenes", food: "vacuum-packed cold-smoked salmon", rate: Rate::SquareRoot { b: 0.01821738432733203, least: -2.9 }, spread: Some((Rate::SquareRoot { b: 0.018349349833777177, least: -0.97 }, Rate::SquareRoot { b: 0.018039875171486135, least: -4.83 })), most: 7.27, valid: (-3.0, 25.0) },
+        row: Row {
+            table: "chill/growth-models",
+            key: "lm-cold-smoked-salmon",
+            printed: "Listeria monocytogenes in vacuum-packed cold-smoked salmon: mu(T) = mu_ref*((T-Tmin)/(Tref-Tmin))^2 for T>Tmin else 0; log10 N rises by mu*t/ln(10), cut at Nmax; no lag term",
+            citation: Citation { source: &sources::MC2D_LM, place: "section The Model, list below equation DMS; variability values in section Growth Parameters", standing: Standing::Paper, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "units are per DAY and natural log. The text gives Nmax 7.27, the code beside it uses 7.3",
+        },
+    },
+    Cited {
+        value: Model { organism: "Salmonella", food: "raw chicken", rate: Rate::SquareTimesMaximum { a: 0.0019, c: 0.29, least: 3.35, most: 48.01 }, spread: None, most: 9.5, valid: (10.0, 45.0) },
+        row: Row {
+            table: "chill/growth-models",
+            key: "salmonella-chicken-juneja2007",
+            printed: "Salmonella in raw chicken: mu = 0.0019*(T-3.35)^2*(1-exp(0.29*(T-48.01)))",
+            citation: Citation { source: &sources::KOSFA_38_5_1043_T1, place: "rows LT, GRRETR, GRAMTR, MPD", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "the table labels the rate log10 per hour. Read so it gives a doubling time of 8.8 min at 37 C and 20 min at 25 C, faster than Salmonella can grow; as ln per hour 20 min and 47 min. The measured sausage rates of kosfa-36-2-262-t1 also sit on the ln reading. Juneja 2007 itself: abstract only. Its temperature range from phtnet.org mb337",
         },
     },
 ];
@@ -499,9 +1178,9 @@ pub static UNITED_KINGDOM: [Cited<Leg>; 10] = [
 ];
 
 /// Time that food may be between cold and hot
-pub static WARM_TIME: [Cited<WarmTime>; 6] = [
+pub static WARM_TIME: [Cited<WarmTime>; 8] = [
     Cited {
-        value: WarmTime { authority: Authority::UsConsumer, cold: PrintedTemperature::Both(40.0, 4.4), hot: PrintedTemperature::Both(140.0, 60.0), air_above: None, never_above: None, most: hours(2.0) },
+        value: WarmTime { authority: Authority::UsConsumer, was: None, cold: PrintedTemperature::Both(40.0, 4.4), hot: PrintedTemperature::Both(140.0, 60.0), air_above: None, never_above: None, most: Limit::AtMost(hours(2.0)) },
         row: Row {
             table: "chill/warm-time",
             key: "consumer-2-h",
@@ -512,7 +1191,7 @@ pub static WARM_TIME: [Cited<WarmTime>; 6] = [
         },
     },
     Cited {
-        value: WarmTime { authority: Authority::UsConsumer, cold: PrintedTemperature::Both(40.0, 4.4), hot: PrintedTemperature::Both(140.0, 60.0), air_above: Some(PrintedTemperature::Both(90.0, 32.2)), never_above: None, most: hours(1.0) },
+        value: WarmTime { authority: Authority::UsConsumer, was: None, cold: PrintedTemperature::Both(40.0, 4.4), hot: PrintedTemperature::Both(140.0, 60.0), air_above: Some(PrintedTemperature::Both(90.0, 32.2)), never_above: None, most: Limit::AtMost(hours(1.0)) },
         row: Row {
             table: "chill/warm-time",
             key: "consumer-1-h",
@@ -523,7 +1202,7 @@ pub static WARM_TIME: [Cited<WarmTime>; 6] = [
         },
     },
     Cited {
-        value: WarmTime { authority: Authority::UsFoodCode2022, cold: PrintedTemperature::Both(41.0, 5.0), hot: PrintedTemperature::Both(135.0, 57.0), air_above: None, never_above: None, most: hours(4.0) },
+        value: WarmTime { authority: Authority::UsFoodCode2022, was: None, cold: PrintedTemperature::Both(41.0, 5.0), hot: PrintedTemperature::Both(135.0, 57.0), air_above: None, never_above: None, most: Limit::AtMost(hours(4.0)) },
         row: Row {
             table: "chill/warm-time",
             key: "tphc-4h",
@@ -534,7 +1213,7 @@ pub static WARM_TIME: [Cited<WarmTime>; 6] = [
         },
     },
     Cited {
-        value: WarmTime { authority: Authority::UsFoodCode2022, cold: PrintedTemperature::Both(41.0, 5.0), hot: PrintedTemperature::Both(135.0, 57.0), air_above: None, never_above: Some(PrintedTemperature::Both(70.0, 21.0)), most: hours(6.0) },
+        value: WarmTime { authority: Authority::UsFoodCode2022, was: None, cold: PrintedTemperature::Both(41.0, 5.0), hot: PrintedTemperature::Both(135.0, 57.0), air_above: None, never_above: Some(PrintedTemperature::Both(70.0, 21.0)), most: Limit::AtMost(hours(6.0)) },
         row: Row {
             table: "chill/warm-time",
             key: "tphc-6h",
@@ -545,7 +1224,7 @@ pub static WARM_TIME: [Cited<WarmTime>; 6] = [
         },
     },
     Cited {
-        value: WarmTime { authority: Authority::AustraliaNewZealand, cold: PrintedTemperature::Celsius(5.0), hot: PrintedTemperature::Celsius(60.0), air_above: None, never_above: None, most: hours(2.0) },
+        value: WarmTime { authority: Authority::AustraliaNewZealand, was: None, cold: PrintedTemperature::Celsius(5.0), hot: PrintedTemperature::Celsius(60.0), air_above: None, never_above: None, most: Limit::AtMost(hours(2.0)) },
         row: Row {
             table: "chill/warm-time",
             key: "australia-2-h",
@@ -556,7 +1235,7 @@ pub static WARM_TIME: [Cited<WarmTime>; 6] = [
         },
     },
     Cited {
-        value: WarmTime { authority: Authority::AustraliaNewZealand, cold: PrintedTemperature::Celsius(5.0), hot: PrintedTemperature::Celsius(60.0), air_above: None, never_above: None, most: hours(4.0) },
+        value: WarmTime { authority: Authority::AustraliaNewZealand, was: None, cold: PrintedTemperature::Celsius(5.0), hot: PrintedTemperature::Celsius(60.0), air_above: None, never_above: None, most: Limit::AtMost(hours(4.0)) },
         row: Row {
             table: "chill/warm-time",
             key: "australia-4-h",
@@ -564,6 +1243,28 @@ pub static WARM_TIME: [Cited<WarmTime>; 6] = [
             citation: Citation { source: &sources::QLD_SOMERSET, place: "heading seen, text cut", standing: Standing::Guidance, seen: Seen::Memory },
             in_force: InForce::between(None, None),
             note: "Its bounds are those of the row of safe temperatures.",
+        },
+    },
+    Cited {
+        value: WarmTime { authority: Authority::GreatBritain, was: Some(Was::Hot), cold: PrintedTemperature::Celsius(8.0), hot: PrintedTemperature::Celsius(63.0), air_above: None, never_above: None, most: Limit::Below(hours(2.0)) },
+        row: Row {
+            table: "chill/warm-time",
+            key: "great-britain-hot-display",
+            printed: "kept for service or on display for less than 2 h, once only, below 63 °C",
+            citation: Citation { source: &sources::UK_2005_2059, place: "Sch 4 para 7(2)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "A defence, not an allowance. Its lower bound is that of the row of chilled food.",
+        },
+    },
+    Cited {
+        value: WarmTime { authority: Authority::GreatBritain, was: Some(Was::Cold), cold: PrintedTemperature::Celsius(8.0), hot: PrintedTemperature::Celsius(63.0), air_above: None, never_above: None, most: Limit::Below(hours(4.0)) },
+        row: Row {
+            table: "chill/warm-time",
+            key: "great-britain-chilled-display",
+            printed: "kept for service or on display for less than 4 h, once only, above 8 °C",
+            citation: Citation { source: &sources::UK_NI_2006_3, place: "Sch 4 para 5(1)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "A defence, not an allowance. Read in the regulations of Northern Ireland. Its upper bound is that of the row of hot food.",
         },
     },
 ];

@@ -10,13 +10,34 @@ use crate::units::{PrintedTemperature, Reading};
 pub(super) const WARM: Rule =
     Rule::new("chill/warm-time", "time between cold and hot", Force::Safety);
 
-const HOW_LONG: Missing =
+pub(super) const HOW_LONG: Missing =
     Missing::new("how long it stays at this temperature", "write for = \"… min\" on the step");
 const PROCEDURE: Missing = Missing::new(
     "a written procedure of time in place of temperature, and that it is served or thrown away in time",
     "keep it cold or hot; otherwise have the procedure at hand before it is used",
 );
+const ONCE: &str = "A defence that is there once only. Food that was kept so is cooled to be kept safe, or thrown away.";
 const MARK: &str = "Time in place of temperature: marked when it leaves the cold or the heat, served or thrown away in time, never put back.";
+
+/// What food was before it is neither.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Was {
+    /// Cold.
+    Cold,
+    /// Hot.
+    Hot,
+}
+
+/// Food at a temperature for so long.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Stay {
+    /// The temperature.
+    pub at: Reading,
+    /// For how long, where it is known.
+    pub time: Option<Range<Time>>,
+    /// What it was before.
+    pub was: Was,
+}
 
 /// How long food may be out of the cold and not hot.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -24,6 +45,8 @@ const MARK: &str = "Time in place of temperature: marked when it leaves the cold
 pub struct WarmTime {
     /// Whose row it is.
     pub authority: Authority,
+    /// Only for food that was this before.
+    pub was: Option<Was>,
     /// At or below this it is cold.
     pub cold: PrintedTemperature,
     /// At or above this it is hot.
@@ -32,8 +55,8 @@ pub struct WarmTime {
     pub air_above: Option<PrintedTemperature>,
     /// Only for food that is never above this.
     pub never_above: Option<PrintedTemperature>,
-    /// The time, at most.
-    pub most: Time,
+    /// The time, as the row prints it.
+    pub most: Limit<Time>,
 }
 
 impl WarmTime {
@@ -43,6 +66,13 @@ impl WarmTime {
         let (cold, hot) = (self.cold.on(at.scale()), self.hot.on(at.scale()));
         Limit::AtMost(cold).met_by(at) == Some(false)
             && Limit::AtLeast(hot).met_by(at) == Some(false)
+    }
+
+    fn time(&self) -> Time {
+        match self.most {
+            Limit::AtMost(time) | Limit::Below(time) => time,
+            _ => Time::default(),
+        }
     }
 
     fn serves(&self, hottest: Reading) -> bool {
@@ -68,31 +98,41 @@ fn rows(authority: Authority) -> impl Iterator<Item = &'static Cited<WarmTime>> 
 /// Food at some temperatures, each for so long, held against the rows of an authority: the time in
 /// between is added up. `None` where it was never warm by that authority, or has no rows.
 #[must_use]
-pub fn warm(
-    stays: &[(Reading, Option<Range<Time>>)],
+pub fn warm(stays: &[Stay], authority: Authority, place: Place) -> Option<Finding> {
+    let sides = [None, Some(Was::Cold), Some(Was::Hot)];
+    let findings = sides.into_iter().filter_map(|was| of_side(stays, authority, was, place));
+    findings.reduce(|worst, finding| if finding.verdict > worst.verdict { finding } else { worst })
+}
+
+/// The same by the rows for food that was hot, or cold, before; of `None` by those for any.
+fn of_side(
+    stays: &[Stay],
     authority: Authority,
+    was: Option<Was>,
     place: Place,
 ) -> Option<Finding> {
-    let first = rows(authority).next()?;
-    let warm = || stays.iter().filter(|(at, _)| first.value.warm(*at));
-    let hottest = warm().map(|(at, _)| *at).reduce(|a, b| if b > a { b } else { a })?;
+    let rows = || rows(authority).filter(|row| row.value.was == was);
+    let first = rows().next()?;
+    let of_side = |stay: &&Stay| was.is_none_or(|was| stay.was == was);
+    let warm = || stays.iter().filter(of_side).filter(|stay| first.value.warm(stay.at));
+    let hottest = warm().map(|stay| stay.at).reduce(|a, b| if b > a { b } else { a })?;
     // The strictest row that is for this air; of the Food Code, the longest.
     let by_code = authority.is_food_code();
-    let serving = rows(authority).filter(|row| row.value.serves(hottest));
+    let serving = rows().filter(|row| row.value.serves(hottest));
     let shortest = |a: &'static Cited<WarmTime>, b: &'static Cited<WarmTime>| {
-        if (b.value.most < a.value.most) != by_code { b } else { a }
+        if (b.value.time() < a.value.time()) != by_code { b } else { a }
     };
     let row = serving.reduce(shortest)?;
-    let limit = Limit::AtMost(row.value.most);
+    let limit = row.value.most;
     let finding = |verdict| Finding::new(&WARM, verdict).limit(limit).row(&row.row).at(place);
     let mut total: Option<Range<Time>> = None;
-    for (_, time) in warm() {
-        let Some(time) = time else {
+    for stay in warm() {
+        let Some(time) = stay.time else {
             return Some(finding(Verdict::Unproven).missing(HOW_LONG));
         };
         total = match total {
-            Some(total) => total.plus(*time).ok(),
-            None => Some(*time),
+            Some(total) => total.plus(time).ok(),
+            None => Some(time),
         };
     }
     let total = total?;
@@ -101,7 +141,8 @@ pub fn warm(
         (Verdict::Meets, true) => {
             Finding { verdict: Verdict::Unproven, ..found }.missing(PROCEDURE).note(MARK)
         }
+        (Verdict::Meets, false) if was.is_some() => found.note(ONCE),
         (Verdict::Meets, false) => found,
-        _ => found.mend(Mend::KeepFor(row.value.most)),
+        _ => found.mend(Mend::KeepFor(row.value.time())),
     })
 }

@@ -158,6 +158,25 @@ impl Date {
         Ok(Self { year, month, day })
     }
 
+    /// The day so many days later; `None` after the year 9999.
+    ///
+    /// ```
+    /// use greenweight::cite::Date;
+    ///
+    /// let packed = Date::new(2028, 2, 27)?;
+    /// assert_eq!(packed.days_later(3), Some(Date::new(2028, 3, 1)?));
+    /// # Ok::<(), greenweight::range::OutOfRange>(())
+    /// ```
+    #[cfg(feature = "calendar")]
+    #[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
+    #[must_use]
+    pub fn days_later(self, days: u16) -> Option<Self> {
+        let month = time::Month::try_from(self.month).ok()?;
+        let day = time::Date::from_calendar_date(self.year.into(), month, self.day).ok()?;
+        let later = day.checked_add(time::Duration::days(days.into()))?;
+        Self::new(u16::try_from(later.year()).ok()?, later.month().into(), later.day()).ok()
+    }
+
     /// A day of a generated table, whose figures are tested, in a `const`.
     pub(crate) const fn printed(year: u16, month: u8, day: u8) -> Self {
         Self { year, month, day }

@@ -506,6 +506,14 @@ pub(crate) static CFR9_318_22_2015: Source = Source {
     edition: "2015 annual edition (55 FR 7299 of 1990-03-01)",
 };
 
+pub(crate) static MI_569: Source = Source {
+    key: "mi-569",
+    title: "Regulation No. 569, Smoked Fish",
+    publisher: "Michigan Dept. of Agriculture and Rural Development",
+    number: "Mich. Admin. Code R 285.569.1-.18",
+    edition: "current through late 2024; original 1995/1997",
+};
+
 pub(crate) static ACMSF2007: Source = Source {
     key: "acmsf2007",
     title: "Report on the safe cooking of burgers",
@@ -658,6 +666,14 @@ pub(crate) static FOODCODE2022_CH1: Source = Source {
     edition: "2022",
 };
 
+pub(crate) static FSANZ_TEMP: Source = Source {
+    key: "fsanz-temp",
+    title: "Fact sheet: temperature control, charities and community organisations",
+    publisher: "FSANZ",
+    number: "",
+    edition: "",
+};
+
 pub(crate) static FSIS_STAB_2021: Source = Source {
     key: "fsis-stab-2021",
     title: "FSIS Stabilization Guideline for Meat and Poultry Products (Revised Appendix B)",
@@ -672,6 +688,22 @@ pub(crate) static JAMES_MEAT_REFRIG: Source = Source {
     publisher: "textbook chapter",
     number: "Tables 16.1, 16.2, 16.7",
     edition: "title page not seen (memory: James and James, Meat Refrigeration, 2002)",
+};
+
+pub(crate) static KOSFA_38_5_1043_T1: Source = Source {
+    key: "kosfa-38-5-1043-t1",
+    title: "QMRA of Salmonella in chicken, Table 1 Parameters used in the baseline model",
+    publisher: "Korean J. Food Sci. Anim. Resour.",
+    number: "38(5):1043, Table 1",
+    edition: "2018",
+};
+
+pub(crate) static MC2D_LM: Source = Source {
+    key: "mc2d-lm",
+    title: "Case study: L. monocytogenes in cold-smoked salmon (vignette of the general Monte-Carlo package mc2d), by R. Pouillot, M.-L. Delignette-Muller, M. Cornu",
+    publisher: "package documentation",
+    number: "inst/doc/mc2dLmEnglish.rnw",
+    edition: "stored commit 3fc2262a546d8301244df0417dd6cd3814d4279c",
 };
 
 pub(crate) static MSU_APPB_OPT2: Source = Source {
@@ -698,10 +730,194 @@ pub(crate) static QLD_SOMERSET: Source = Source {
     edition: "",
 };
 
+pub(crate) static UK_2005_2059: Source = Source {
+    key: "uk-2005-2059",
+    title: "The Food Hygiene (England) Regulations 2005, Schedule 4 para 7",
+    publisher: "UK Government",
+    number: "SI 2005/2059",
+    edition: "as made (since replaced; same wording in Wales 2006)",
+};
+
+pub(crate) static UK_2013_2996: Source = Source {
+    key: "uk-2013-2996",
+    title: "The Food Safety and Hygiene (England) Regulations 2013, Schedule 4 para 2",
+    publisher: "UK Government",
+    number: "SI 2013/2996",
+    edition: "as made",
+};
+
+pub(crate) static UK_NI_2006_3: Source = Source {
+    key: "uk-ni-2006-3",
+    title: "The Food Hygiene Regulations (Northern Ireland) 2006, Schedule 4 para 5",
+    publisher: "UK Government (NI)",
+    number: "NISR 2006/3",
+    edition: "as made",
+};
+
 pub(crate) static US_EATRIGHT: Source = Source {
     key: "us-eatright",
     title: "Refrigerate: the basics",
     publisher: "Academy of Nutrition and Dietetics",
     number: "",
+    edition: "",
+};
+
+pub(crate) static CFA_2021: Source = Source {
+    key: "cfa-2021",
+    title: "Vacuum Packed and MAP Guidance revised (news note)",
+    publisher: "Chilled Food Association (UK)",
+    number: "",
+    edition: "2021-04-15",
+};
+
+pub(crate) static COUNTY_ROP_SHEET: Source = Source {
+    key: "county-rop-sheet",
+    title: "HACCP and Variance Requirement Guidelines: Reduced Oxygen Packaging",
+    publisher: "US county health department sheet referencing the 2013 Food Code",
+    number: "",
+    edition: "about 2013-2017",
+};
+
+pub(crate) static FSA_VP_2008_FACTSHEET: Source = Source {
+    key: "fsa-vp-2008-factsheet",
+    title: "Vacuum packed chilled foods: reducing the risk of Clostridium botulinum (fact sheet Vac Pack 0708)",
+    publisher: "UK Food Standards Agency",
+    number: "",
+    edition: "2008-07",
+};
+
+pub(crate) static FSA_VP_TRAINING: Source = Source {
+    key: "fsa-vp-training",
+    title: "FSA vacuum packing training, module 3 section 2: equivalent time/temperature table",
+    publisher: "UK Food Standards Agency (data from CFA Best Practice Guidelines, 4th ed., 2006)",
+    number: "",
+    edition: "web",
+};
+
+pub(crate) static FSIS_FREEZING: Source = Source {
+    key: "fsis-freezing",
+    title: "Freezing and Food Safety: Freezer Storage Chart (0 F)",
+    publisher: "USDA FSIS",
+    number: "",
+    edition: "web edition current in 2010-2013",
+};
+
+pub(crate) static FSIS_HAM: Source = Source {
+    key: "fsis-ham",
+    title: "Ham and Food Safety / Hams and Food Safety: Ham Storage Chart",
+    publisher: "USDA FSIS",
+    number: "",
+    edition: "undated web edition",
+};
+
+pub(crate) static FSIS_SAUSAGE: Source = Source {
+    key: "fsis-sausage",
+    title: "Sausages and Food Safety: Sausage Storage Chart",
+    publisher: "USDA FSIS",
+    number: "",
+    edition: "undated web edition",
+};
+
+pub(crate) static FSIS_TURKEY_THAW: Source = Source {
+    key: "fsis-turkey-thaw",
+    title: "Turkey Basics: Safe Thawing",
+    publisher: "USDA FSIS, reproduced by a county health department",
+    number: "",
+    edition: "copy dated 2025-11-21",
+};
+
+pub(crate) static IIR_1986: Source = Source {
+    key: "iir-1986",
+    title: "Recommendations for the Processing and Handling of Frozen Foods, 3rd edition: practical storage life table",
+    publisher: "International Institute of Refrigeration",
+    number: "",
+    edition: "1986",
+};
+
+pub(crate) static LOVE_1967: Source = Source {
+    key: "love-1967",
+    title: "Article on cold storage of fish, Table 1 (storage life at several temperatures)",
+    publisher: "Timarit Verkfraedingafelags Islands",
+    number: "",
+    edition: "1967-12-01, journal page 83, scan page 85",
+};
+
+pub(crate) static MSU_E3259: Source = Source {
+    key: "msu-e3259",
+    title: "Thawing Foods Safely",
+    publisher: "Michigan State University Extension",
+    number: "E3259",
+    edition: "2022-10-24",
+};
+
+pub(crate) static MSU_VACFISH: Source = Source {
+    key: "msu-vacfish",
+    title: "Open your vacuum packed fish before thawing (report of the MSU Extension article of 2014-05-31)",
+    publisher: "food-safety.com news",
+    number: "",
+    edition: "2014-06-03",
+};
+
+pub(crate) static MU_OIL: Source = Source {
+    key: "mu-oil",
+    title: "Storing herbs and garlic in oil",
+    publisher: "Missouri extension blog",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static NCHFP_GARLIC: Source = Source {
+    key: "nchfp-garlic",
+    title: "Freezing garlic-in-oil",
+    publisher: "National Center for Home Food Preservation (Univ. of Georgia)",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static NY_262: Source = Source {
+    key: "ny-262",
+    title: "Part 262, Fish processing and smoking establishments",
+    publisher: "New York Dept. of Agriculture and Markets",
+    number: "1 NYCRR 262.1-262.7",
+    edition: "",
+};
+
+pub(crate) static OKSTATE_OIL: Source = Source {
+    key: "okstate-oil",
+    title: "Safely infusing oils at home",
+    publisher: "Oklahoma State University Extension",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static PSU_OIL: Source = Source {
+    key: "psu-oil",
+    title: "Preserving foods in oil",
+    publisher: "Penn State Extension",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static VP_CONTROLS_SUMMARY: Source = Source {
+    key: "vp-controls-summary",
+    title: "Keep up to date on shelf life for chilled vacuum pack food (summary of the FSA controlling factors)",
+    publisher: "UK food-safety consultancy page",
+    number: "",
+    edition: "2021",
+};
+
+pub(crate) static WFLO_FROZEN_MEATS: Source = Source {
+    key: "wflo-frozen-meats",
+    title: "WFLO Commodity Storage Manual: Meats, Frozen",
+    publisher: "World Food Logistics Organization",
+    number: "",
+    edition: "revised 2008",
+};
+
+pub(crate) static WI_3_502_11: Source = Source {
+    key: "wi-3-502-11",
+    title: "Wisconsin Food Code 3-502.11 Variance requirement",
+    publisher: "Wisconsin DATCP",
+    number: "ATCP 75 App. 3-502.11",
     edition: "",
 };

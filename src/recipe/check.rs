@@ -2,14 +2,15 @@ use uom::si::f64::Time;
 
 use super::document::{Component, Recipe, Step, StepKind};
 use super::{composing, curing};
-use crate::chill::{self, Cooling, Ferment, Holds};
+use crate::authority::Authority;
+use crate::chill::{self, Cooling, Ferment, Holds, Stay, Was};
 use crate::cook::{self, Plan, Process, Stage};
-use crate::finding::{Finding, Force, Limit, Missing, Placed, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Missing, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
-use crate::shelf::{self, Packed};
-use crate::smoke::{self, ColdSmoke};
-use crate::store::{self, Cold, Keeping};
+use crate::shelf;
+use crate::smoke::{self, ColdSmoke, SmokedFish};
+use crate::store;
 use crate::units::{Reading, Scale, seconds};
 use crate::{cure, fat};
 
@@ -58,6 +59,8 @@ impl Recipe<'_> {
             self.check_store(component, &mut report);
             self.check_warm(component, &mut report);
             self.check_packs(component, &mut report);
+            self.check_thaws(component, &mut report);
+            self.check_sauce(component, &mut report);
         }
         findings
     }
@@ -208,63 +211,44 @@ impl Recipe<'_> {
                 report(smoke::unanswered(step.place));
             }
         }
-    }
-
-    fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
-        let mut vacuum = false;
-        let mut kept: [Option<Range<Time>>; 2] = [None, None];
-        for (n, step) in component.steps.iter().enumerate() {
-            vacuum = if step.kind == StepKind::Pack { step.vacuum } else { vacuum };
-            let (cold, kept) = match (step.kind, &mut kept) {
-                (StepKind::Refrigerate, [kept, _]) => (Cold::Refrigerator, kept),
-                (StepKind::Freeze, [_, kept]) => (Cold::Freezer, kept),
-                _ => continue,
-            };
-            // Days in two steps are days all the same.
-            let so_far = kept.filter(|kept| kept.high() > seconds(0.0));
-            let time = step.time.map(|time| {
-                let sum = so_far.and_then(|so_far| so_far.plus(time.value).ok());
-                Placed { value: sum.unwrap_or(time.value), place: time.place }
-            });
-            *kept = time.map(|time| time.value).or(*kept);
-            let keeping = Keeping {
-                cold,
-                like: step.like,
-                at: step.at,
-                thermometer: self.instruments.thermometer,
-                time,
-                food: component.food,
-                raw: cooked_at.is_none_or(|cook| n < cook),
-                vacuum,
-                place: step.place,
-            };
-            for &authority in &self.held_to {
-                store::check(&keeping, authority, report);
-            }
-            if !self.held_to.iter().any(|&authority| store::answers(authority)) {
-                report(store::unanswered(step.place));
-            }
+        self.check_smoked_fish(component, report);
+        let preserves = component.cure.is_some()
+            || component.steps.iter().any(|step| step.kind == StepKind::ColdSmoke);
+        let place = component.cure.map_or(component.place, |cure| cure.place);
+        if preserves && component.food != Food::Cheese {
+            let reminder = self.held_to.iter().find_map(|&a| smoke::variance(a, place));
+            reminder.into_iter().for_each(report);
         }
     }
 
-    /// What is packed without air rests on something.
-    fn check_packs(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let frozen = component.steps.iter().any(|step| step.kind == StepKind::Freeze);
-        let heated = component.steps.iter().any(|step| step.kind.heats());
-        let packs =
-            component.steps.iter().filter(|step| step.kind == StepKind::Pack && step.vacuum);
-        for step in packs.filter(|_| !frozen) {
-            let packed = Packed {
-                raw: component.raw && !heated,
-                cured_here: component.cure.is_some(),
-                activity: component.proximates.water_activity,
-                ph: component.proximates.ph,
-                place: step.place,
-            };
-            let found =
-                self.held_to.iter().filter_map(|&authority| shelf::check_pack(&packed, authority));
-            found.for_each(&mut *report);
+    fn check_smoked_fish(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let smokes = |step: &&Step| matches!(step.kind, StepKind::Smoke | StepKind::ColdSmoke);
+        let Some(smoke) = component.steps.iter().find(smokes) else { return };
+        if component.food != Food::Fish {
+            return;
+        }
+        let ends = component.steps.iter().filter(|step| step.kind.heats() && step.to.is_some());
+        let hottest = ends.max_by(|a, b| compare(a.to.map(|to| to.value), b.to.map(|to| to.value)));
+        let cold = hottest.is_none() && smoke.kind == StepKind::ColdSmoke;
+        let [nitrite, _] = self.ingoing(component);
+        let fish = SmokedFish {
+            cold,
+            airless: component.steps.iter().any(|step| step.kind == StepKind::Pack && step.vacuum),
+            brine: analysed_brine(component),
+            nitrite,
+            less_salt: component.cured_as.contains(&"fda/sablefish-salmon-shad"),
+            inside: hottest.and_then(|step| step.to).map(|to| to.value),
+            thermometer: self.instruments.thermometer,
+            held: hottest.and_then(|step| step.hold).map(|hold| hold.value),
+            place: hottest.map_or(smoke.place, |step| step.place),
+        };
+        for &authority in &self.held_to {
+            smoke::check_fish(&fish, authority, report);
+        }
+        if let Some(cure) = component.cure {
+            let time = cure.time.map(|time| time.value);
+            let off = self.instruments.thermometer;
+            report(smoke::check_brining(cure.at, time, off, cure.place));
         }
     }
 
@@ -274,6 +258,7 @@ impl Recipe<'_> {
         let cooked_at = end_of_cook(component);
         let by_code = self.by_food_code(component);
         let (mut stays, mut held_hot, mut place) = (Vec::new(), Vec::new(), component.place);
+        let mut ready = Vec::new();
         let stages: Vec<_> = component
             .steps
             .iter()
@@ -285,14 +270,21 @@ impl Recipe<'_> {
                 place: step.place,
             })
             .collect();
-        let mut ferments = false;
+        let after_the_cook = |n: usize| cooked_at.is_some_and(|cook| n > cook);
+        let (mut ferments, mut chilled) = (false, false);
         for &authority in &self.held_to {
             let finding = chill::check_fermentation(&stages, authority);
             ferments |= finding.is_some();
             finding.into_iter().for_each(&mut *report);
         }
         for (n, step) in component.steps.iter().enumerate() {
+            chilled |= after_the_cook(n) && chills(step);
             let Some(at) = step.at else { continue };
+            let stay = Stay {
+                at: at.value,
+                time: step.time.map(|time| time.value),
+                was: if after_the_cook(n) && !chilled { Was::Hot } else { Was::Cold },
+            };
             let ceiling = store::HOME_REFRIGERATOR.value.on(at.value.scale());
             let warm = Limit::AtMost(ceiling).met_by(at.value) == Some(false);
             let before_the_end = cooked_at.is_some_and(|cook| n <= cook);
@@ -302,26 +294,33 @@ impl Recipe<'_> {
                     !before_the_end && component.food != Food::Cheese
                 }
                 StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
-                StepKind::Pack | StepKind::Thaw | StepKind::Serve => true,
+                StepKind::Pack | StepKind::Serve => true,
+                StepKind::Thaw => !self.held_to.iter().any(|&a| store::says_thawing(a)),
                 // A fermentation has clocks of its own, where the authority has any.
                 StepKind::Ferment => !ferments,
-                StepKind::ColdSmoke | StepKind::Refrigerate | StepKind::Freeze => false,
+                StepKind::ColdSmoke | StepKind::Refrigerate => false,
+                StepKind::Freeze | StepKind::Open => false,
             };
-            let after_the_cook = cooked_at.is_some_and(|cook| n > cook);
             let served = matches!(step.kind, StepKind::Hold | StepKind::Serve);
-            if warm && served && after_the_cook && by_code {
+            if unjudged && (component.raw || after_the_cook(n)) {
+                ready.push(stay);
+            }
+            if warm && served && after_the_cook(n) && by_code {
                 let roast = matches!(component.food, Food::WholeMeat | Food::RawHam);
                 let off = self.instruments.thermometer;
                 report(cook::hot_holding(at.value, roast, off, at.place));
                 // Hot enough for a shop may be warm by another's rule.
-                held_hot.push((at.value, step.time.map(|time| time.value)));
+                held_hot.push(stay);
                 place = at.place;
                 continue;
             }
-            let judged = step.kind != StepKind::Thaw
-                && self.held_to.iter().any(|&authority| chill::says_how_long(authority));
+            let says = |&authority: &Authority| {
+                let exposed = after_the_cook(n) || component.raw;
+                chill::says_how_long(authority) || (exposed && chill::says_exposure(authority))
+            };
+            let judged = step.kind != StepKind::Thaw && self.held_to.iter().any(says);
             if unjudged && judged {
-                stays.push((at.value, step.time.map(|time| time.value)));
+                stays.push(stay);
                 place = at.place;
                 continue;
             }
@@ -346,6 +345,10 @@ impl Recipe<'_> {
             }
             let stays = if authority.is_food_code() { &stays } else { &everywhere };
             chill::warm(stays, authority, place).into_iter().for_each(&mut *report);
+            if chill::says_exposure(authority) && (component.raw || cooked_at.is_some()) {
+                let found = chill::ready_to_eat(&ready, !component.raw, place);
+                found.into_iter().for_each(&mut *report);
+            }
         }
     }
 }
@@ -356,7 +359,7 @@ fn compare(a: Option<Reading>, b: Option<Reading>) -> core::cmp::Ordering {
 
 /// Salt in the water of the finished product, percent, by an analysis of both: 100 × salt / (salt +
 /// moisture).
-fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
+pub(super) fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
     let (salt, moisture) = (component.proximates.salt?, component.proximates.moisture?);
     Range::exactly(100.0 * salt / (salt + moisture)).ok()
 }

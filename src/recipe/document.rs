@@ -9,7 +9,7 @@ use crate::cure::{Additive, Analysis, Method, Premix, Pump};
 use crate::finding::{Place, Placed};
 use crate::food::Food;
 use crate::range::Range;
-use crate::store::Storage;
+use crate::store::{Storage, Thawing};
 use crate::trace::{Point, TimeColumn};
 use crate::units::{Amount, Measures, Reading, Scale};
 #[cfg(feature = "trace-csv")]
@@ -128,13 +128,23 @@ pub enum Kind {
     Milk,
     /// An accelerator of the cure, or a phosphate.
     Additive(Additive),
+    /// Oil.
+    Oil,
+    /// Garlic that is not cooked.
+    RawGarlic,
+    /// Herbs that are neither dried nor cooked.
+    FreshHerbs,
+    /// Yogurt, sour cream and the like.
+    Yogurt,
+    /// Cream.
+    Cream,
     /// Anything else.
     Other,
 }
 
 impl Kind {
     /// Every kind.
-    pub const ALL: [Self; 17] = [
+    pub const ALL: [Self; 22] = [
         Self::Meat,
         Self::Fish,
         Self::Water,
@@ -151,6 +161,11 @@ impl Kind {
         Self::Additive(Additive::GluconoDeltaLactone),
         Self::Additive(Additive::SodiumAcidPyrophosphate),
         Self::Additive(Additive::Phosphate),
+        Self::Oil,
+        Self::RawGarlic,
+        Self::FreshHerbs,
+        Self::Yogurt,
+        Self::Cream,
         Self::Other,
     ];
 
@@ -165,6 +180,11 @@ impl Kind {
             Self::CuringPremix => "curing-premix",
             Self::Milk => "milk",
             Self::Additive(additive) => additive.key(),
+            Self::Oil => "oil",
+            Self::RawGarlic => "raw-garlic",
+            Self::FreshHerbs => "fresh-herbs",
+            Self::Yogurt => "yogurt",
+            Self::Cream => "cream",
             Self::Other => "other",
         }
     }
@@ -322,13 +342,15 @@ pub enum StepKind {
     Freeze,
     /// Thawed.
     Thaw,
+    /// Taken out of its pack.
+    Open,
     /// Served.
     Serve,
 }
 
 impl StepKind {
     /// Every kind.
-    pub const ALL: [Self; 12] = [
+    pub const ALL: [Self; 13] = [
         Self::Hold,
         Self::Ferment,
         Self::Smoke,
@@ -340,6 +362,7 @@ impl StepKind {
         Self::Refrigerate,
         Self::Freeze,
         Self::Thaw,
+        Self::Open,
         Self::Serve,
     ];
 
@@ -358,6 +381,7 @@ impl StepKind {
             Self::Refrigerate => "refrigerate",
             Self::Freeze => "freeze",
             Self::Thaw => "thaw",
+            Self::Open => "open",
             Self::Serve => "serve",
         }
     }
@@ -395,6 +419,8 @@ pub struct Step {
     pub like: Option<&'static Cited<Storage>>,
     /// Whether it is packed without air.
     pub vacuum: bool,
+    /// How it is thawed.
+    pub how: Option<Thawing>,
     /// Where it stands in the document.
     pub place: Place,
 }

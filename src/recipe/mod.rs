@@ -39,6 +39,7 @@ mod check;
 mod composing;
 mod curing;
 mod document;
+mod keeping;
 mod keys;
 mod read;
 mod scale;

@@ -16,7 +16,7 @@ use crate::fat::name_keys;
 use crate::finding::{Place, Placed};
 use crate::food::Food;
 use crate::range::{Bounds, OutOfRange, Range, bounds};
-use crate::store::{chart_keys, chart_row};
+use crate::store::{Thawing, chart_keys, chart_row};
 use crate::trace::{Point, TimeColumn};
 use crate::units::{
     Amount, Measures, Scale, read_amount, read_concentration, read_concentrations, read_duration,
@@ -97,7 +97,7 @@ const ANALYSIS: &[&str] = &[
 ];
 const STEP: &[&str] = &[
     "do", "at", "for", "to", "hold", "come_up", "humidity", "wet_bulb", "moisture", "ph", "like",
-    "vacuum",
+    "vacuum", "how",
 ];
 const RECORD: &[&str] = &["after", "inside"];
 const RECORDED_IN: &[&str] = &["file", "time", "written", "inside", "scale", "chamber"];
@@ -605,8 +605,13 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
         come_up: keys.placed("come_up", read_duration, faults),
         like,
         vacuum: keys.yes("vacuum", faults).unwrap_or(false),
+        how: keys.word("how", &Thawing::ALL, Thawing::key, faults),
         place: keys.place,
     };
+    if step.how.is_some() && step.kind != StepKind::Thaw {
+        let place = keys.value("how").map_or(keys.place, |value| value.span().into());
+        fault(faults, place, "`how` belongs to a step with do = \"thaw\"");
+    }
     if let (Some(at), Some(to)) = (step.at, step.to)
         && step.kind.heats()
         && at.value < to.value

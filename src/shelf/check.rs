@@ -1,11 +1,21 @@
-use super::table::{PACKAGING_BARRIERS_ACTIVITY, PACKAGING_BARRIERS_PH};
+use uom::si::f64::Time;
+
+use super::table::{
+    PACKAGING_BARRIERS_ACTIVITY, PACKAGING_BARRIERS_PH, PACKS_ELSEWHERE_OLDER, PACKS_ELSEWHERE_UK,
+    PACKS_ELSEWHERE_UK_ACTIVITY, PACKS_ELSEWHERE_UK_FRESH, PACKS_ELSEWHERE_UK_PH,
+    PACKS_ELSEWHERE_UK_SALT, PACKS_FOOD_CODE_COLD_DAYS, PACKS_FOOD_CODE_COLD_WITHIN,
+    PACKS_FOOD_CODE_FISH, PACKS_FOOD_CODE_LIFE, PACKS_FOOD_CODE_WEEK_DAYS,
+};
 use super::{Cell, cell};
 use crate::authority::Authority;
 use crate::cite::Cited;
-use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::food::Food;
+use crate::range::Range;
 
 const BARRIER: Rule =
     Rule::new("shelf/packaging-barrier", "what a pack without air rests on", Force::Safety);
+const LIFE: Rule = Rule::new("shelf/pack-life", "days in a pack without air", Force::Safety);
 const STABLE: Rule = Rule::new(
     "shelf/interaction",
     "dry and acid enough to need neither time nor temperature",
@@ -13,7 +23,10 @@ const STABLE: Rule = Rule::new(
 );
 
 /// The rules of this room.
-pub const RULES: [Rule; 2] = [BARRIER, STABLE];
+pub const RULES: [Rule; 3] = [BARRIER, LIFE, STABLE];
+
+const HOW_LONG: Missing =
+    Missing::new("how long the pack is kept", "write for = \"… days\" on the step that keeps it");
 
 const ANALYSIS: Missing = Missing::new(
     "the water activity or the pH that the pack rests on",
@@ -25,14 +38,22 @@ const WHO: &str = "A shop needs a plan, approved beforehand, for every pack with
 /// What is known of a food that is packed without air.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Packed {
+    /// The food.
+    pub food: Food,
     /// Whether it is raw meat, poultry or vegetables, whose own flora competes.
     pub raw: bool,
     /// Whether a curing agent was added here.
     pub cured_here: bool,
+    /// Whether it is frozen all the time that it is packed.
+    pub frozen: bool,
     /// Water activity.
     pub activity: Option<f64>,
     /// pH.
     pub ph: Option<f64>,
+    /// Salt in its water, percent.
+    pub brine: Option<Range<f64>>,
+    /// How long it is kept packed, without the time in a freezer.
+    pub kept: Option<Range<Time>>,
     /// Where it stands in the document.
     pub place: Place,
 }
@@ -41,11 +62,37 @@ fn at_most(most: f64, known: Option<f64>) -> Option<bool> {
     known.and_then(|known| Limit::AtMost(most).met_by(known))
 }
 
-/// Holds a pack without air against the Food Code; `None` for another authority, and for food
-/// whose own flora is the barrier.
-#[must_use]
-pub fn check_pack(packed: &Packed, authority: Authority) -> Option<Finding> {
-    if !authority.is_food_code() || packed.raw {
+/// Holds a pack without air against the rules of an authority: what it rests on, and how long it
+/// is kept.
+pub fn check_pack(packed: &Packed, authority: Authority, report: &mut impl FnMut(Finding)) {
+    if authority.is_food_code() {
+        barrier(packed).into_iter().for_each(&mut *report);
+        if !packed.frozen && packed.food != Food::Fish {
+            let row = if authority == Authority::UsFoodCode2013 {
+                &PACKS_ELSEWHERE_OLDER
+            } else {
+                &PACKS_FOOD_CODE_LIFE
+            };
+            report(life(packed, row));
+        }
+    }
+    if authority == Authority::GreatBritain && !packed.frozen {
+        british(packed, report);
+    }
+}
+
+/// What it rests on in a shop of the United States.
+fn barrier(packed: &Packed) -> Option<Finding> {
+    if packed.food == Food::Fish {
+        let verdict = if packed.frozen { Verdict::Meets } else { Verdict::Breaks };
+        return Some(
+            Finding::new(&BARRIER, verdict)
+                .row(&PACKS_FOOD_CODE_FISH.row)
+                .note(WHO)
+                .at(packed.place),
+        );
+    }
+    if packed.raw || packed.frozen {
         return None;
     }
     let (dry, sour) = (&PACKAGING_BARRIERS_ACTIVITY, &PACKAGING_BARRIERS_PH);
@@ -60,6 +107,72 @@ pub fn check_pack(packed: &Packed, authority: Authority) -> Option<Finding> {
         (Some(false), Some(false)) => finding(Verdict::Breaks),
         _ => finding(Verdict::Unproven).missing(ANALYSIS),
     })
+}
+
+fn life(packed: &Packed, row: &'static Cited<Time>) -> Finding {
+    let limit = Limit::AtMost(row.value);
+    let finding =
+        |verdict| Finding::new(&LIFE, verdict).row(&row.row).limit(limit).at(packed.place);
+    let Some(kept) = packed.kept else {
+        return finding(Verdict::Unproven).missing(HOW_LONG);
+    };
+    let found = finding(limit.judge(&kept)).found(&kept);
+    match found.verdict {
+        Verdict::Meets => found,
+        _ => found.mend(Mend::KeepFor(row.value)),
+    }
+}
+
+/// Ten days, or thirteen for fresh red meat, unless one of the controls holds throughout.
+fn british(packed: &Packed, report: &mut impl FnMut(Finding)) {
+    let acid = at_most(PACKS_ELSEWHERE_UK_PH.value, packed.ph) == Some(true);
+    let dry = at_most(PACKS_ELSEWHERE_UK_ACTIVITY.value, packed.activity) == Some(true);
+    let salt = Limit::AtLeast(PACKS_ELSEWHERE_UK_SALT.value);
+    let salty = packed.brine.is_some_and(|brine| salt.judge(&brine) == Verdict::Meets);
+    let control = [
+        (acid, &PACKS_ELSEWHERE_UK_PH.row),
+        (dry, &PACKS_ELSEWHERE_UK_ACTIVITY.row),
+        (salty, &PACKS_ELSEWHERE_UK_SALT.row),
+    ];
+    if let Some((_, row)) = control.into_iter().find(|(holds, _)| *holds) {
+        report(Finding::new(&BARRIER, Verdict::Meets).row(row).at(packed.place));
+        return;
+    }
+    let fresh = packed.raw && !packed.cured_here && packed.food == Food::WholeMeat;
+    report(life(packed, if fresh { &PACKS_ELSEWHERE_UK_FRESH } else { &PACKS_ELSEWHERE_UK }));
+}
+
+/// How food that was cooked and sealed hot is kept: from when it reached 41 °F.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CookChill {
+    /// The time until it was at 34 °F, where it was.
+    pub to_34: Option<Time>,
+    /// The time at 41 °F or below after that, or from the start.
+    pub at_41: Time,
+    /// The time from packing until it is eaten, without that in a freezer.
+    pub from_packing: Time,
+}
+
+impl CookChill {
+    /// Whether it keeps to one of the ways of the Food Code: seven days at 41 °F; or 34 °F within 48
+    /// hours and used within thirty days, of which at most seven at 41 °F.
+    ///
+    /// ```
+    /// use greenweight::{shelf::CookChill, units::{days, hours}};
+    ///
+    /// let kept = CookChill { to_34: Some(hours(48.0)), at_41: days(7.0), from_packing: days(30.0) };
+    /// assert!(kept.keeps_to_the_code());
+    /// assert!(!CookChill { to_34: None, ..kept }.keeps_to_the_code());
+    /// ```
+    #[must_use]
+    pub fn keeps_to_the_code(&self) -> bool {
+        let within = |time: Time, most: Time| Limit::AtMost(most).met_by(time) == Some(true);
+        let a_week = within(self.at_41, PACKS_FOOD_CODE_WEEK_DAYS.value);
+        let cold = self.to_34.is_some_and(|time| within(time, PACKS_FOOD_CODE_COLD_WITHIN.value));
+        let month = within(self.from_packing, PACKS_FOOD_CODE_COLD_DAYS.value);
+        let short = within(self.from_packing, PACKS_FOOD_CODE_WEEK_DAYS.value);
+        a_week && ((cold && month) || short)
+    }
 }
 
 /// Whether a food needs neither time nor temperature by the Food Code: the cell that says so.

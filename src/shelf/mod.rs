@@ -3,6 +3,9 @@
 //! # The tables
 #![doc = include_str!("../../references/pages/shelf/interaction-a.md")]
 #![doc = include_str!("../../references/pages/shelf/interaction-b.md")]
+#![doc = include_str!("../../references/pages/shelf/packaging-barriers.md")]
+#![doc = include_str!("../../references/pages/shelf/packs-food-code.md")]
+#![doc = include_str!("../../references/pages/shelf/packs-elsewhere.md")]
 
 mod check;
 #[rustfmt::skip]
@@ -13,7 +16,7 @@ use core::cmp::Ordering;
 use crate::cite::Cited;
 use crate::range::{OutOfRange, against, bounds};
 
-pub use check::{Packed, RULES, check_pack, needs_none, stable};
+pub use check::{CookChill, Packed, RULES, check_pack, needs_none, stable};
 pub use table::*;
 
 bounds! {

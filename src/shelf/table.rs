@@ -2,6 +2,7 @@
 
 use crate::cite::{Citation, Cited, InForce, Row, Seen, Standing, sources};
 use super::Cell;
+use crate::units::{PrintedTemperature, Time, days, hours};
 
 /// Heat-treated and packaged food: water activity and pH together, Food Code 2022, Table A
 pub static INTERACTION_A: [Cited<Cell>; 9] = [
@@ -307,6 +308,188 @@ pub static PACKAGING_BARRIERS_PH: Cited<f64> = Cited {
             key: "ph",
             printed: "pH at most 4.6",
             citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(B)(2)(a)-(d)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air
+pub static PACKS_ELSEWHERE_UK: Cited<Time> = Cited {
+        value: days(10.0),
+        row: Row {
+            table: "shelf/packs-elsewhere",
+            key: "uk-10-day-rule",
+            printed: "UK, 10-day rule: maximum 10 days",
+            citation: Citation { source: &sources::FSA_VP_2008_FACTSHEET, place: "how can the risk be minimised", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air
+pub static PACKS_ELSEWHERE_UK_FRESH: Cited<Time> = Cited {
+        value: days(13.0),
+        row: Row {
+            table: "shelf/packs-elsewhere",
+            key: "uk-fresh-red-meat-default",
+            printed: "UK, fresh red meat default: 13 day maximum",
+            citation: Citation { source: &sources::CFA_2021, place: "first paragraph", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "does NOT cover mince, cooked, herbed, spiced or cured meat: those stay under the 10-day rule",
+        },
+    };
+
+/// Packs without air
+pub static PACKS_ELSEWHERE_UK_PH: Cited<f64> = Cited {
+        value: 5.0,
+        row: Row {
+            table: "shelf/packs-elsewhere",
+            key: "uk-longer-life-ph",
+            printed: "UK, longer life: pH: pH 5.0 or less",
+            citation: Citation { source: &sources::VP_CONTROLS_SUMMARY, place: "list of controls", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air
+pub static PACKS_ELSEWHERE_UK_SALT: Cited<f64> = Cited {
+        value: 3.5,
+        row: Row {
+            table: "shelf/packs-elsewhere",
+            key: "uk-longer-life-salt",
+            printed: "UK, longer life: salt: 3.5 % minimum",
+            citation: Citation { source: &sources::VP_CONTROLS_SUMMARY, place: "list of controls", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "the FSA text means salt-on-water, not salt on product weight (that qualifier is memory)",
+        },
+    };
+
+/// Packs without air
+pub static PACKS_ELSEWHERE_UK_ACTIVITY: Cited<f64> = Cited {
+        value: 0.97,
+        row: Row {
+            table: "shelf/packs-elsewhere",
+            key: "uk-longer-life-water-activity",
+            printed: "UK, longer life: water activity: aw 0.97 or less",
+            citation: Citation { source: &sources::VP_CONTROLS_SUMMARY, place: "list of controls", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air
+pub static PACKS_ELSEWHERE_OLDER: Cited<Time> = Cited {
+        value: days(14.0),
+        row: Row {
+            table: "shelf/packs-elsewhere",
+            key: "us-older-food-code-edition",
+            printed: "US, older Food Code edition: up to 14 days at 41 F or less",
+            citation: Citation { source: &sources::COUNTY_ROP_SHEET, place: "first block", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "superseded by 30 days; still quoted",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_LIFE: Cited<Time> = Cited {
+        value: days(30.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "rop-life-30d",
+            printed: "30 calendar days from packaging to consumption, frozen time not counted, or the maker date if earlier",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(B)(3)-(4)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_FISH: Cited<()> = Cited {
+        value: (),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "rop-fish",
+            printed: "no ROP of fish unless frozen before, during and after packaging and labelled to be kept frozen",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(C)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_COLD: Cited<PrintedTemperature> = Cited {
+        value: PrintedTemperature::Both(34.0, 1.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "cookchill-34f",
+            printed: "to 34 F within 48 h of reaching 41 F, held there, used within 30 days of packaging, 34 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(D)(2)(e)(i)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_COLD_WITHIN: Cited<Time> = Cited {
+        value: hours(48.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "cookchill-34f",
+            printed: "to 34 F within 48 h of reaching 41 F, held there, used within 30 days of packaging, 34 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(D)(2)(e)(i)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_COLD_DAYS: Cited<Time> = Cited {
+        value: days(30.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "cookchill-34f",
+            printed: "to 34 F within 48 h of reaching 41 F, held there, used within 30 days of packaging, 34 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(D)(2)(e)(i)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_WEEK: Cited<PrintedTemperature> = Cited {
+        value: PrintedTemperature::Both(41.0, 5.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "cookchill-41f-7d",
+            printed: "or at 41 F or less for no more than 7 days, 41 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(D)(2)(e)(ii)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_WEEK_DAYS: Cited<Time> = Cited {
+        value: days(7.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "cookchill-41f-7d",
+            printed: "or at 41 F or less for no more than 7 days, 41 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(D)(2)(e)(ii)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_CHEESE: Cited<Time> = Cited {
+        value: days(30.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "rop-cheese",
+            printed: "commercial hard, pasteurized process or semisoft cheese with nothing added, use-by at most 30 days from packaging",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(E), end in the file named 8-201.14", standing: Standing::Law, seen: Seen::Read },
             in_force: InForce::between(None, None),
             note: "",
         },

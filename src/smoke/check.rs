@@ -20,7 +20,15 @@ const ANSWERED: Rule = Rule::new(
 );
 
 /// The rules of this room.
-pub const RULES: [Rule; 3] = [CHAMBER, CHEESE, ANSWERED];
+pub const RULES: [Rule; 7] = [
+    CHAMBER,
+    CHEESE,
+    ANSWERED,
+    super::fish::SALT,
+    super::fish::HOT,
+    super::fish::BRINING,
+    super::fish::VARIED,
+];
 
 const HOW_WARM: Missing =
     Missing::new("how warm the chamber is", "write at = \"… °F\" on the step");

@@ -1,9 +1,20 @@
-//! Cold smoking: how warm the chamber may be.
+//! Cold and hot smoke: how warm the chamber may be, how hot a fish gets, and how much salt its water holds.
+//!
+//! Authorities define cold smoking by the protein of the flesh, and limit it by the air of the chamber. A warm
+//! stage before cooking is a stage of the cook. What smoke leaves on food is limited too: the hydrocarbons
+//! below come from fire that smoulders badly and from fat that drips on it.
 //!
 //! # The tables
 #![doc = include_str!("../../references/pages/smoke/cold-ceilings.md")]
+#![doc = include_str!("../../references/pages/smoke/hot-fish.md")]
+#![doc = include_str!("../../references/pages/smoke/water-phase-salt.md")]
+#![doc = include_str!("../../references/pages/smoke/brining.md")]
+#![doc = include_str!("../../references/pages/smoke/definitions.md")]
+#![doc = include_str!("../../references/pages/smoke/pah.md")]
+#![doc = include_str!("../../references/pages/smoke/wood.md")]
 
 mod check;
+mod fish;
 #[rustfmt::skip]
 mod table;
 
@@ -14,7 +25,11 @@ use crate::food::Food;
 use crate::units::PrintedTemperature;
 
 pub use check::{ColdSmoke, RULES, answers, check, meat_never_cooked, unanswered};
-pub use table::COLD_CEILINGS;
+pub use fish::{HotSmoke, SmokedFish, WaterPhase, check_brining, check_fish, variance};
+pub use table::{
+    BRINING_ROOM, BRINING_ROOM_TIME, BRINING_START, CHUB, COLD_CEILINGS, HOT_FISH, VARIANCE,
+    WATER_PHASE_SALT,
+};
 
 /// A ceiling of the chamber air while a food is smoked cold.
 #[derive(Debug, Clone, Copy, PartialEq)]

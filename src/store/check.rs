@@ -1,9 +1,14 @@
 use uom::si::f64::{TemperatureInterval, Time};
 
 use super::Storage;
-use super::table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
+use super::sauce::{FRESH, GARLIC};
+use super::table::{
+    COLD_FOOD, COLD_HOLDING, FREEZER_CHART, HAM_CHART, HOME_FREEZER, HOME_REFRIGERATOR,
+    SAUSAGE_CHART,
+};
+use super::thaw::{AFTER_THAW, FISH_PACK, REFREEZE, THAW, THAW_TIME};
 use crate::authority::Authority;
-use crate::cite::{Cited, Date};
+use crate::cite::{Cited, Date, Row};
 use crate::finding::{
     Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, THERMOMETER, Verdict,
 };
@@ -22,7 +27,20 @@ const ANSWERED: Rule =
     Rule::new("store/authority", "an authority that says how long this keeps", Force::Safety);
 
 /// The rules of this room.
-pub const RULES: [Rule; 5] = [FRIDGE_TIME, FRIDGE_COLD, FREEZER_TIME, FREEZER_COLD, ANSWERED];
+pub const RULES: [Rule; 12] = [
+    FRIDGE_TIME,
+    FRIDGE_COLD,
+    FREEZER_TIME,
+    FREEZER_COLD,
+    ANSWERED,
+    THAW,
+    THAW_TIME,
+    REFREEZE,
+    AFTER_THAW,
+    FISH_PACK,
+    GARLIC,
+    FRESH,
+];
 
 const LIKE: Missing = Missing::new(
     "which row of the storage chart the food is like",
@@ -101,6 +119,21 @@ fn is_about(row: &Cited<Storage>, food: Food, raw: bool) -> bool {
         ("eggs", _) => matches!(food, Food::Eggs | Food::Casseroles),
         ("salad", _) => matches!(food, Food::Sauce | Food::Casseroles | Food::Leftovers),
         ("soups-and-stews" | "soup-or-stew", _) => matches!(food, Food::Sauce | Food::Casseroles),
+        ("ham-chart", kind) => {
+            let ham = matches!(
+                food,
+                Food::RawHam | Food::PlantPackedHamReheated | Food::OtherHamReheated
+            );
+            let made_elsewhere =
+                ["sealed-at-plant", "store-wrapped", "canned", "country", "prosciutto"];
+            ham && raw == kind.ends_with("uncooked")
+                && !made_elsewhere.iter().any(|word| kind.contains(word))
+        }
+        ("sausage-chart", kind) => {
+            let cooked = kind.starts_with("hot-dogs") || kind.contains("after-cooking");
+            food.is_ground()
+                && if raw { kind.starts_with("fresh-sausage-uncooked") } else { cooked }
+        }
         ("leftovers", _) => !raw,
         _ => false,
     };
@@ -136,7 +169,7 @@ pub fn unanswered(place: Place) -> Finding {
 /// ```
 #[must_use]
 pub fn chart_row(key: &str, day: Option<Date>) -> Option<&'static Cited<Storage>> {
-    COLD_FOOD.iter().find(|row| {
+    charts().find(|row| {
         // An older row's key carries its edition after an @.
         let name = row.row.key.split('@').next();
         name == Some(key) && row.row.in_force.on(day)
@@ -145,12 +178,20 @@ pub fn chart_row(key: &str, day: Option<Date>) -> Option<&'static Cited<Storage>
 
 /// The keys of the current chart.
 pub fn chart_keys() -> impl Iterator<Item = &'static str> {
-    COLD_FOOD.iter().filter(|row| row.row.in_force.on(None)).map(|row| row.row.key)
+    charts().filter(|row| row.row.in_force.on(None)).map(|row| row.row.key)
+}
+
+/// The main chart and those of single commodities.
+fn charts() -> impl Iterator<Item = &'static Cited<Storage>> {
+    COLD_FOOD.iter().chain(&HAM_CHART).chain(&SAUSAGE_CHART).chain(&FREEZER_CHART)
 }
 
 /// Checks how a food is kept against the rules of one authority.
 pub fn check(keeping: &Keeping, authority: Authority, report: &mut impl FnMut(Finding)) {
     if !answers(authority) {
+        if keeping.cold == Cold::Refrigerator {
+            report_cold(keeping, authority, report);
+        }
         return;
     }
     temperature(keeping, report);
@@ -174,6 +215,28 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     report(cold_enough(rule, row, at, keeping.thermometer));
 }
 
+/// How cold shops and plants keep it.
+fn report_cold(keeping: &Keeping, authority: Authority, report: &mut impl FnMut(Finding)) {
+    // What one edition of the Food Code says here, all do.
+    let code = authority.is_food_code();
+    let authority = if code { Authority::UsFoodCode2022 } else { authority };
+    let fish = keeping.food == Food::Fish;
+    let rows = COLD_HOLDING
+        .iter()
+        .filter(|row| row.value.authority == authority && (fish || !row.value.fish));
+    for row in rows {
+        report(match keeping.at {
+            Some(at) => {
+                held_cold(&FRIDGE_COLD, row.value.temperature, &row.row, at, keeping.thermometer)
+            }
+            None => Finding::new(&FRIDGE_COLD, Verdict::Unproven)
+                .row(&row.row)
+                .missing(HOW_COLD)
+                .at(keeping.place),
+        });
+    }
+}
+
 /// A temperature held against a ceiling that keeps food cold.
 pub(crate) fn cold_enough(
     rule: &'static Rule,
@@ -181,8 +244,18 @@ pub(crate) fn cold_enough(
     at: Placed<Reading>,
     thermometer: Option<TemperatureInterval>,
 ) -> Finding {
+    held_cold(rule, row.value, &row.row, at, thermometer)
+}
+
+fn held_cold(
+    rule: &'static Rule,
+    ceiling: PrintedTemperature,
+    row: &'static Row,
+    at: Placed<Reading>,
+    thermometer: Option<TemperatureInterval>,
+) -> Finding {
     let (at, place) = (at.value, at.place);
-    let ceiling = row.value.on(at.scale());
+    let ceiling = ceiling.on(at.scale());
     let limit = Limit::AtMost(ceiling);
     let within = thermometer.and_then(|tolerance| at.within(tolerance).ok());
     let known = within.unwrap_or(Range::ordered(at, at));
@@ -190,7 +263,7 @@ pub(crate) fn cold_enough(
         .nominal(at)
         .found(&known)
         .limit(limit)
-        .row(&row.row)
+        .row(row)
         .at(place);
     let lowest = thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
     match (finding.verdict, within) {

@@ -13,19 +13,40 @@
 //! # The tables
 #![doc = include_str!("../../references/pages/store/cold-food.md")]
 #![doc = include_str!("../../references/pages/store/home-temperatures.md")]
+#![doc = include_str!("../../references/pages/store/cold-holding.md")]
+#![doc = include_str!("../../references/pages/store/ham-chart.md")]
+#![doc = include_str!("../../references/pages/store/sausage-chart.md")]
+#![doc = include_str!("../../references/pages/store/freezer-chart.md")]
+#![doc = include_str!("../../references/pages/store/thaw.md")]
+#![doc = include_str!("../../references/pages/store/thaw-turkey.md")]
+#![doc = include_str!("../../references/pages/store/garlic-in-oil.md")]
+#![doc = include_str!("../../references/pages/store/practical-life.md")]
 
 mod check;
+mod freezing;
+mod sauce;
+mod thaw;
 #[rustfmt::skip]
 mod table;
 
 use uom::si::f64::Time;
 
+use crate::authority::Authority;
 use crate::range::Range;
+use crate::units::PrintedTemperature;
 
 #[cfg(feature = "recipe")]
 pub(crate) use check::cold_enough;
 pub use check::{Cold, Keeping, RULES, answers, chart_keys, chart_row, check, unanswered};
-pub use table::{COLD_FOOD, HOME_FREEZER, HOME_REFRIGERATOR};
+pub use freezing::{
+    EquivalentTime, Heats, LifeUsed, NotFreezing, Pack, PracticalLife, Shape, Span,
+    equivalent_time, life_between, practical_life, q10,
+};
+pub use sauce::{GarlicInOil, Sauce, check_sauce, garlic_in_oil};
+pub use table::*;
+pub use thaw::{
+    Afterwards, Thaw, ThawBird, Thawing, check_thaw, says_thawing, thaw_time, thaw_turkey,
+};
 
 /// How long a food keeps in a refrigerator: a limit. It does not compare with
 /// [`FreezerTime`], which is advice about quality.
@@ -80,4 +101,33 @@ pub struct Storage {
     pub freeze: FreezerTime,
     /// From when the times count, empty where the chart does not say.
     pub counted_from: &'static str,
+}
+
+/// How cold an authority has food kept.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct ColdHolding {
+    /// Whose row it is.
+    pub authority: Authority,
+    /// Whether it is for fish alone.
+    pub fish: bool,
+    /// The temperature, at most.
+    pub temperature: PrintedTemperature,
+}
+
+/// The last time at which a food may be used that was opened after some time: the earlier of the end
+/// of its unopened time, and of its opened time counted from then. Opening never makes a food keep
+/// longer.
+///
+/// ```
+/// use greenweight::{store::latest_use, units::days};
+///
+/// // Two weeks unopened, five days opened: opened on day 10 it is used by day 14.
+/// assert_eq!(latest_use(days(14.0), days(10.0), days(5.0)), days(14.0));
+/// assert_eq!(latest_use(days(14.0), days(2.0), days(5.0)), days(7.0));
+/// ```
+#[must_use]
+pub fn latest_use(unopened: Time, opened_after: Time, opened: Time) -> Time {
+    let from_opening = opened_after + opened;
+    if from_opening < unopened { from_opening } else { unopened }
 }

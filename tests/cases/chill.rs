@@ -1,12 +1,15 @@
 use greenweight::authority::Authority;
 use greenweight::chill::{
-    self, COOLING_US, Cooling, Growth, Holds, LegClock, Rate, SLOW_COOL_CONDITIONS, check,
+    self, COOLING_US, Cooling, Growth, Holds, LegClock, Model, Rate, SLOW_COOL_CONDITIONS, Stay,
+    Was, check,
 };
-use greenweight::finding::{Place, Verdict};
+use greenweight::cite::Cited;
+use greenweight::finding::{Finding, Place, Verdict};
+use greenweight::food::Food;
 use greenweight::range::Range;
-use greenweight::shelf::{Packed, cell, check_pack};
+use greenweight::shelf::{CookChill, Packed, cell, check_pack};
 use greenweight::trace::{Point, Track};
-use greenweight::units::{Reading, Scale, hours, read_tolerance};
+use greenweight::units::{Reading, Scale, days, hours, read_tolerance};
 use serde_json::json;
 
 use super::case::{Answer, Case};
@@ -121,12 +124,82 @@ pub fn slow_cure(case: &Case) -> Answer {
     Answer::from([("meets", json!(in_time && held))])
 }
 
+fn verdict_of(finding: Option<Finding>) -> Answer {
+    let verdict = finding.map_or(Verdict::Meets, |finding| finding.verdict);
+    Answer::from([
+        ("meets", json!(verdict == Verdict::Meets)),
+        ("breaks", json!(verdict == Verdict::Breaks)),
+    ])
+}
+
 pub fn warm(case: &Case) -> Answer {
     let authority = Authority::from_key(case.word("authority")).unwrap();
     let time = Range::exactly(hours(case.number("hours"))).ok();
-    let stays = [(case.reading("temperature").unwrap(), time)];
-    let verdict = chill::warm(&stays, authority, Place::default()).unwrap().verdict;
-    Answer::from([("breaks", json!(verdict == Verdict::Breaks))])
+    let was = if case.maybe_word("was") == Some("hot") { Was::Hot } else { Was::Cold };
+    let stays = [Stay { at: case.reading("temperature").unwrap(), time, was }];
+    verdict_of(chill::warm(&stays, authority, Place::default()))
+}
+
+pub fn ready_to_eat(case: &Case) -> Answer {
+    let stay = |stay: &str| {
+        let (time, f) = stay.split_once('@').unwrap();
+        Stay {
+            at: Reading::new(f.parse().unwrap(), Scale::Fahrenheit).unwrap(),
+            time: Range::exactly(hours(time.parse().unwrap())).ok(),
+            was: Was::Cold,
+        }
+    };
+    let stays: Vec<_> = case.word("stays").split(' ').map(stay).collect();
+    verdict_of(chill::ready_to_eat(&stays, case.flag("cooked").unwrap(), Place::default()))
+}
+
+pub fn exposure(case: &Case) -> Answer {
+    let row = chill::exposure(case.word("organism"), case.reading("temperature").unwrap());
+    let most = row.unwrap().value.most;
+    Answer::from([("within", json!(hours(case.number("hours")) <= most))])
+}
+
+pub fn date_mark(case: &Case) -> Answer {
+    let last = chill::last_day(super::store::day(case.word("made"))).unwrap();
+    Answer::from([("last_day", json!(last.to_string()))])
+}
+
+pub fn cook_chill(case: &Case) -> Answer {
+    let kept = CookChill {
+        to_34: case.maybe("to_34_hours").map(hours),
+        at_41: days(case.number("at_41_days")),
+        from_packing: days(case.number("from_packing_days")),
+    };
+    Answer::from([("meets", json!(kept.keeps_to_the_code()))])
+}
+
+fn model(case: &Case) -> &'static Model {
+    let named = |row: &&Cited<Model>| row.row.key == case.word("model");
+    &chill::growth_models().find(named).unwrap().value
+}
+
+pub fn model_rate(case: &Case) -> Answer {
+    let rate = rate(case, model(case).rate);
+    let log10 = 24.0 * rate / std::f64::consts::LN_10;
+    Answer::from([
+        ("per_hour", json!(rate)),
+        ("log10_per_day", json!(log10)),
+        ("doubling_min", json!(60.0 * 2f64.ln() / rate)),
+    ])
+}
+
+pub fn model_stage(case: &Case) -> Answer {
+    let half = days(case.number("days") * 0.5);
+    let at = |c: f64| Reading::new(c, Scale::Celsius).unwrap();
+    let segment = |c: f64| {
+        let mut track = Track::new();
+        track.next(Point::new(hours(0.0), at(c)).unwrap()).unwrap();
+        track.next(Point::new(half, at(c)).unwrap()).unwrap().unwrap()
+    };
+    let (mean, sd) = (case.number("mean_c"), case.number("sd_c"));
+    let stage = [segment(mean - sd), segment(mean + sd)];
+    let predicted = model(case).predict(case.number("start"), stage).unwrap();
+    Answer::from([("log10", json!(predicted.log10))])
 }
 
 pub fn interaction(case: &Case) -> Answer {
@@ -137,12 +210,17 @@ pub fn interaction(case: &Case) -> Answer {
 
 pub fn barrier(case: &Case) -> Answer {
     let packed = Packed {
+        food: Food::GroundMeat,
         raw: false,
         cured_here: case.flag("cured_here").unwrap(),
+        frozen: false,
         activity: case.maybe("activity"),
         ph: case.maybe("ph"),
+        brine: None,
+        kept: None,
         place: Place::default(),
     };
-    let finding = check_pack(&packed, Authority::UsFoodCode2022).unwrap();
-    Answer::from([("meets", json!(finding.verdict == Verdict::Meets))])
+    let mut findings = Vec::new();
+    check_pack(&packed, Authority::UsFoodCode2022, &mut |finding| findings.push(finding));
+    Answer::from([("meets", json!(findings[0].verdict == Verdict::Meets))])
 }

@@ -2,8 +2,8 @@ use greenweight::authority::Authority;
 use greenweight::finding::Place;
 use greenweight::food::Food;
 use greenweight::range::Range;
-use greenweight::smoke::{ColdSmoke, check};
-use greenweight::units::hours;
+use greenweight::smoke::{CHUB, ColdSmoke, SmokedFish, check, check_fish};
+use greenweight::units::{hours, minutes};
 use serde_json::json;
 
 use super::case::{Answer, Case, answer_of};
@@ -31,4 +31,39 @@ pub fn cold_smoke(case: &Case) -> Answer {
     };
     answer.insert("standing", json!(key));
     answer
+}
+
+pub fn smoked_fish(case: &Case) -> Answer {
+    let inside = case.reading("inside");
+    let level = |name: &str| case.maybe(name).and_then(|level| Range::exactly(level).ok());
+    let fish = SmokedFish {
+        cold: inside.is_none(),
+        airless: case.flag("airless").unwrap(),
+        brine: level("brine"),
+        nitrite: level("nitrite"),
+        less_salt: case.flag("less_salt").unwrap_or(false),
+        inside,
+        thermometer: thermometer(case),
+        held: case.maybe("minutes").and_then(|n| Range::exactly(minutes(n)).ok()),
+        place: Place::default(),
+    };
+    let authority = Authority::from_key(case.word("authority")).unwrap();
+    let mut findings = Vec::new();
+    check_fish(&fish, authority, &mut |finding| findings.push(finding));
+    let of_rule = |id: &str| findings.iter().find(|finding| finding.rule.id == id);
+    let words = |id: &str| json!(of_rule(id).map_or("none", |finding| finding.verdict.words()));
+    Answer::from([
+        ("salt", words("smoke/water-phase-salt")),
+        ("heat", words("smoke/hot-fish")),
+    ])
+}
+
+pub fn smoked_chub(case: &Case) -> Answer {
+    let kept = CHUB.value.kept(
+        case.reading("inside").unwrap(),
+        minutes(case.number("minutes")),
+        hours(case.number("to_50_hours")),
+        hours(case.number("to_38_hours")),
+    );
+    Answer::from([("meets", json!(kept))])
 }

@@ -26,7 +26,6 @@ const ROWS: [(&str, usize); 158] = [
     // 21 CFR 172.170, .175, .177 and the guide to fish hazards: five products, of which two have
     // nitrate too, and the process of one.
     ("cure/us-fda", 7),
-    ("cure/us-fda-chub", 1),
     ("cure/us-fda-action", 2),
     ("cure/eu", 88),
     ("cure/eu-footnotes", 17),

@@ -73,14 +73,14 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
             "use super::air::{Barometer, Saturation, WetBulb};\nuse super::hold::Hold;\nuse super::humidity::{HumidityOption, LargePiece};\nuse super::parasite::Freezing;\nuse super::{ComeUpLimit, Dwell, Dwell5, Endpoint, PoultryDwell};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, Time, centimeters, hours, pounds, seconds};\n"
         }
         "chill" => {
-            "use super::clock::Leg;\nuse super::check::Formula;\nuse super::ferment::DegreeHours;\nuse super::warm::WarmTime;\nuse crate::authority::Authority;\nuse crate::units::{PrintedTemperature, Scale, hours};\n"
+            "use super::clock::Leg;\nuse super::check::Formula;\nuse super::exposure::{Exposure, ReadyToEat};\nuse super::ferment::DegreeHours;\nuse super::growth::{Model, Rate};\nuse super::warm::{WarmTime, Was};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::units::{PrintedTemperature, Scale, Time, days, hours};\n"
         }
-        "shelf" => "use super::Cell;\n",
+        "shelf" => "use super::Cell;\nuse crate::units::{PrintedTemperature, Time, days, hours};\n",
         "store" => {
-            "use super::{FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::units::PrintedTemperature;\n"
+            "use super::sauce::GarlicInOil;\nuse super::freezing::{EquivalentTime, PracticalLife};\nuse super::thaw::ThawBird;\nuse super::{ColdHolding, FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::authority::Authority;\nuse crate::units::{PrintedTemperature, Time, days, hours, minutes, pounds};\n"
         }
         "smoke" => {
-            "use super::Ceiling;\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, hours};\n"
+            "use super::fish::{ChubProcess, HotSmoke, WaterPhase};\nuse super::Ceiling;\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, Time, hours, minutes};\n"
         }
         other => panic!("no imports are known for {other}"),
     };
@@ -481,7 +481,10 @@ fn statics(table: &Table) -> String {
         "freezing" | "freezing-room" => freezing(table, &name),
         "legs" => array(table, &table.title, &name, "Leg", rows, |row| {
             let at = |end: &str| {
-                let figure = |scale: &str| row.maybe_number(&format!("{scale}_{end}"));
+                // Where documents disagree on an end, the stricter one is judged by.
+                let figure = |scale: &str| {
+                    row.maybe_number(&format!("judged_{scale}_{end}")).or(row.maybe_number(&format!("{scale}_{end}")))
+                };
                 match (figure("fahrenheit"), figure("celsius")) {
                     (Some(f), Some(c)) => format!("PrintedTemperature::Both({f:?}, {c:?})"),
                     (None, Some(c)) => format!("PrintedTemperature::Celsius({c:?})"),
@@ -496,6 +499,103 @@ fn statics(table: &Table) -> String {
                 row.number("max_hours"),
             )
         }),
+        "growth-model" => {
+            let usable = rows.iter().filter(|row| row.has("law"));
+            array(table, &table.title, &name, "Model", usable, |row| {
+                let of = |name: &str| row.number(name);
+                let (rate, spread) = match row.words("law") {
+                    "square-root-from-reference" => {
+                        let rate = |per_day: f64, least: f64| {
+                            let b = (per_day / 24.0).sqrt() / (of("t_ref_c") - least);
+                            format!("Rate::SquareRoot {{ b: {b:?}, least: {least:?} }}")
+                        };
+                        let (per_day, least) = (of("mu_ref_ln_per_day"), of("tmin_c"));
+                        let (per_day_sd, least_sd) = (of("mu_ref_sd_between"), of("tmin_sd_between_c"));
+                        let slow = rate(per_day - per_day_sd, least + least_sd);
+                        let fast = rate(per_day + per_day_sd, least - least_sd);
+                        (rate(per_day, least), format!("Some(({slow}, {fast}))"))
+                    }
+                    "square-times-maximum" => {
+                        let rate = format!(
+                            "Rate::SquareTimesMaximum {{ a: {:?}, c: {:?}, least: {:?}, most: {:?} }}",
+                            of("a"), of("b"), of("tmin_c"), of("tmax_c")
+                        );
+                        (rate, "None".to_owned())
+                    }
+                    other => panic!("{}: law {other}", row.key),
+                };
+                format!(
+                    "Model {{ organism: {:?}, food: {:?}, rate: {rate}, spread: {spread}, most: {:?}, valid: ({:?}, {:?}) }}",
+                    row.words("organism"),
+                    row.words("food"),
+                    of("nmax_log10_cfu_g"),
+                    of("valid_from_c"),
+                    of("valid_to_c"),
+                )
+            })
+        }
+        "practical-life" => array(table, &table.title, &name, "PracticalLife", rows, |row| {
+            let months = row.maybe_number("life_months").or(row.maybe_number("life_months_min"));
+            format!(
+                "PracticalLife {{ item: {:?}, criterion: {:?}, celsius: {:?}, life: days({:?}) }}",
+                row.words("item"),
+                row.words("criterion"),
+                row.number("temp_c"),
+                // The lower end, which is the advice.
+                months.unwrap() * 30.0,
+            )
+        }),
+        "thaw-turkey" => array(table, &table.title, &name, "ThawBird", rows, |row| {
+            let range = |low: &str, high: &str, unit: &str| {
+                format!("({unit}({:?}), {unit}({:?}))", row.number(low), row.number(high))
+            };
+            format!(
+                "ThawBird {{ mass: {}, refrigerator: {}, cold_water: {} }}",
+                range("weight_min_lb", "weight_max_lb", "pounds"),
+                range("refrigerator_min_d", "refrigerator_max_d", "days"),
+                range("cold_water_min_h", "cold_water_max_h", "hours"),
+            )
+        }),
+        "equivalent-time" => array(table, &table.title, &name, "EquivalentTime", rows, |row| {
+            format!(
+                "EquivalentTime {{ celsius: {:?}, time: minutes({:?}) }}",
+                row.number("temp_c"),
+                row.number("minutes"),
+            )
+        }),
+        "garlic-in-oil" => array(table, &table.title, &name, "GarlicInOil", rows, |row| {
+            format!("GarlicInOil {{ most: days({:?}), current: {} }}", row.number("days_max"), row.figures.get("current").is_none_or(|v| v.as_bool().unwrap()))
+        }),
+        "exposure" => array(table, &table.title, &name, "Exposure", rows, |row| {
+            let end = |end: &str| {
+                let figure = |scale: &str| row.maybe_number(&format!("{scale}_{end}"));
+                Some(format!("PrintedTemperature::Both({:?}, {:?})", figure("fahrenheit")?, figure("celsius")?))
+            };
+            format!(
+                "Exposure {{ organism: {:?}, from: {}, up_to: {}, most: hours({:?}) }}",
+                row.words("organism"),
+                end("from").unwrap(),
+                option(end("to")),
+                row.number("max_hours"),
+            )
+        }),
+        "exposure-summary" => {
+            let timed = rows.iter().filter(|row| row.has("max_hours"));
+            array(table, &table.title, &name, "ReadyToEat", timed, |row| {
+                let f = |name: &str| row.maybe_number(name).map(|f| format!("PrintedTemperature::Fahrenheit({f:?})"));
+                format!(
+                    "ReadyToEat {{ cooked: {}, ever_above: {}, never_above: {}, from: {}, warm: {}, hot: {}, most: hours({:?}), most_warm: {} }}",
+                    row.words("food").starts_with("cooked"),
+                    option(f("trigger_above_f")),
+                    option(f("never_above_f")),
+                    f("from_f").unwrap(),
+                    f("warm_f").unwrap(),
+                    f("to_f").unwrap(),
+                    row.number("max_hours"),
+                    option(row.maybe_number("max_hours_above_70f").map(|h| format!("hours({h:?})"))),
+                )
+            })
+        }
         "warm" => array(table, &table.title, &name, "WarmTime", rows, |row| {
             let at = |name: &str| {
                 let figure = |scale: &str| row.maybe_number(&format!("{name}_{scale}"));
@@ -506,12 +606,14 @@ fn statics(table: &Table) -> String {
                 }
             };
             format!(
-                "WarmTime {{ authority: {}, cold: {}, hot: {}, air_above: {}, never_above: {}, most: hours({:?}) }}",
+                "WarmTime {{ authority: {}, was: {}, cold: {}, hot: {}, air_above: {}, never_above: {}, most: Limit::{}(hours({:?})) }}",
                 authority(table, row),
+                option(row.maybe_words("was").map(|was| format!("Was::{}", camel(was)))),
                 at("cold").unwrap(),
                 at("hot").unwrap(),
                 option(at("air_above")),
                 option(at("never_above")),
+                camel(row.maybe_words("operator").unwrap_or("at-most")),
                 row.number("max_hours"),
             )
         }),
@@ -595,6 +697,30 @@ fn statics(table: &Table) -> String {
                 let name = format!("{name}_{}", constant(row.words("constant")));
                 if let Some(most) = row.maybe_number("max_aw").or(row.maybe_number("max_ph")) {
                     return one(table, row, &name, "pub static", "f64", &number(most));
+                }
+                if let (Some(f), Some(c)) = (row.maybe_number("limit_f"), row.maybe_number("limit_c")) {
+                    let printed = format!("PrintedTemperature::Both({f:?}, {c:?})");
+                    let at = one(table, row, &name, "pub static", "PrintedTemperature", &printed);
+                    let time = row.maybe_number("max_hours").map(|h| {
+                        one(table, row, &format!("{name}_TIME"), "pub static", "Time", &format!("hours({h:?})"))
+                    });
+                    let days = row.maybe_number("max_days").map(|d| {
+                        one(table, row, &format!("{name}_DAYS"), "pub static", "Time", &format!("days({d:?})"))
+                    });
+                    let within = row.maybe_number("within_hours").map(|h| {
+                        one(table, row, &format!("{name}_WITHIN"), "pub static", "Time", &format!("hours({h:?})"))
+                    });
+                    return [Some(at), time, within, days].into_iter().flatten().collect();
+                }
+                if let Some(value) = row.maybe_number("value") {
+                    return one(table, row, &name, "pub static", "f64", &number(value));
+                }
+                if let Some(days) = row.maybe_number("max_days") {
+                    return one(table, row, &name, "pub static", "Time", &format!("days({days:?})"));
+                }
+                // Words alone: there is the row to name.
+                if !["max_s", "hold_s", "fahrenheit"].iter().any(|figure| row.has(figure)) {
+                    return one(table, row, &name, "pub static", "()", "()");
                 }
                 match row.maybe_number("max_s") {
                     Some(most) => one(table, row, &name, "pub static", "Time", &format!("seconds({most:?})")),
@@ -695,6 +821,56 @@ fn statics(table: &Table) -> String {
                     .replace(&format!("/// {}", table.title), &doc)
             })
             .collect(),
+        "named" => array(table, &table.title, &name, "()", rows, |_| "()".to_owned()),
+        "cold-holding" => array(table, &table.title, &name, "ColdHolding", rows, |row| {
+            format!(
+                "ColdHolding {{ authority: {}, fish: {}, temperature: {} }}",
+                authority(table, row),
+                row.maybe_words("food") == Some("fish"),
+                temperature(row),
+            )
+        }),
+        "water-phase" => {
+            let judged = rows.iter().filter(|row| row.has("authority"));
+            array(table, &table.title, &name, "WaterPhase", judged, |row| {
+                format!(
+                    "WaterPhase {{ authority: {}, cold: {}, airless: {}, nitrite: {}, percent: {:?} }}",
+                    authority(table, row),
+                    option(row.maybe_words("smoked").map(|smoked| (smoked == "cold").to_string())),
+                    row.figures["airless"].as_bool().unwrap(),
+                    option(row.maybe_number("with_nitrite_ppm_min").map(number)),
+                    row.number("wps_percent_min"),
+                )
+            })
+        }
+        "chub" => rows
+            .iter()
+            .map(|row| {
+                let f = |name: &str| format!("PrintedTemperature::Fahrenheit({:?})", row.number(name));
+                let value = format!(
+                    "ChubProcess {{ inside: {}, time: minutes({:?}), first: ({}, hours({:?})), second: ({}, hours({:?})) }}",
+                    f("heat_fahrenheit"),
+                    row.number("heat_minutes"),
+                    f("cool_to_fahrenheit_first"),
+                    row.number("cool_hours_first"),
+                    f("cool_to_fahrenheit_second"),
+                    row.number("cool_hours_second"),
+                );
+                one(table, row, &name, "pub static", "ChubProcess", &value)
+            })
+            .collect(),
+        "hot-smoke" => {
+            let judged = rows.iter().filter(|row| row.has("authority"));
+            array(table, &table.title, &name, "HotSmoke", judged, |row| {
+                format!(
+                    "HotSmoke {{ authority: {}, inside: PrintedTemperature::Both({:?}, {:?}), time: minutes({:?}) }}",
+                    authority(table, row),
+                    row.number("internal_f_min"),
+                    row.number("internal_c_min"),
+                    row.number("hold_min"),
+                )
+            })
+        }
         "smoke-ceiling" => array(table, &table.title, &name, "Ceiling", rows, |row| {
             let air = row.words("food") == "fish-air-packed";
             let food = if air { "fish" } else { row.words("food") };

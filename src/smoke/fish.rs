@@ -1,0 +1,236 @@
+use uom::si::f64::{TemperatureInterval, Time};
+
+use super::table::{
+    BRINING_ROOM, BRINING_ROOM_TIME, BRINING_START, HOT_FISH, VARIANCE, WATER_PHASE_SALT,
+};
+use crate::authority::Authority;
+use crate::cite::{Cited, Row};
+use crate::finding::{
+    Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Share, THERMOMETER, Verdict,
+};
+use crate::range::Range;
+use crate::units::{PrintedTemperature, Reading};
+
+pub(super) const SALT: Rule =
+    Rule::new("smoke/water-phase-salt", "salt in the water of smoked fish", Force::Safety);
+pub(super) const HOT: Rule =
+    Rule::new("smoke/hot-fish", "fish smoked hot is hot long enough", Force::Safety);
+pub(super) const BRINING: Rule = Rule::new("smoke/brining", "fish brined cold", Force::Safety);
+pub(super) const VARIED: Rule =
+    Rule::new("smoke/variance", "what a shop does only with a variance", Force::Advice);
+
+const BRINE: Missing = Missing::new(
+    "the salt in the water of the finished fish, measured in the loin",
+    "write analysis = { salt = \"… %\", moisture = \"… %\" }",
+);
+const INSIDE: Missing =
+    Missing::new("how hot the fish gets inside", "write to = \"… °F\" on the step");
+const HELD: Missing =
+    Missing::new("how long it stays that hot", "write hold = \"… min\" on the step");
+const HOW_COLD: Missing = Missing::new("how cold it is brined", "write at = \"… °F\" in the cure");
+const LISTERIA: &str =
+    "It is against botulism. Listeria grows in the cold at 6 % and more of salt.";
+const ALONE: &str = "Smoke does not preserve. A shop that smokes or cures to preserve, or makes a food keep by acid or additives, needs a variance and a plan beforehand.";
+
+/// How much salt the water of smoked fish must hold.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct WaterPhase {
+    /// Whose row it is.
+    pub authority: Authority,
+    /// Only for fish that was smoked cold, or hot.
+    pub cold: Option<bool>,
+    /// Whether it is for packs without air, or for those with it.
+    pub airless: bool,
+    /// Only with nitrite of at least this, mg/kg, in a fish that may hold as much.
+    pub nitrite: Option<f64>,
+    /// The salt, percent of the water phase, at least.
+    pub percent: f64,
+}
+
+/// How hot fish is smoked, and how long it stays so.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct HotSmoke {
+    /// Whose row it is.
+    pub authority: Authority,
+    /// The temperature in the coldest part, at least.
+    pub inside: PrintedTemperature,
+    /// The time at it without a break, at least.
+    pub time: Time,
+}
+
+/// How smoked chub with nitrite is heated and cooled.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct ChubProcess {
+    /// The temperature throughout each fish, at least.
+    pub inside: PrintedTemperature,
+    /// The time at it, at least.
+    pub time: Time,
+    /// It is at this within so long after the end of smoking.
+    pub first: (PrintedTemperature, Time),
+    /// And at this, from the end of smoking too.
+    pub second: (PrintedTemperature, Time),
+}
+
+impl ChubProcess {
+    /// Whether a fish that was held at a temperature, and came down to both of the others in these
+    /// times after the end of smoking, keeps to it.
+    ///
+    /// ```
+    /// use greenweight::smoke::CHUB;
+    /// use greenweight::units::{Reading, Scale, hours, minutes};
+    ///
+    /// let at = Reading::new(160.0, Scale::Fahrenheit)?;
+    /// assert!(CHUB.value.kept(at, minutes(30.0), hours(3.0), hours(12.0)));
+    /// // Both times run from the end of smoking: 3 hours and 12 more are too long.
+    /// assert!(!CHUB.value.kept(at, minutes(30.0), hours(3.0), hours(15.0)));
+    /// # Ok::<(), greenweight::range::OutOfRange>(())
+    /// ```
+    #[must_use]
+    pub fn kept(&self, inside: Reading, held: Time, to_first: Time, to_second: Time) -> bool {
+        let hot = Limit::AtLeast(self.inside.on(inside.scale())).met_by(inside);
+        let within = |time: Time, most: Time| Limit::AtMost(most).met_by(time);
+        let all = [
+            hot,
+            Limit::AtLeast(self.time).met_by(held),
+            within(to_first, self.first.1),
+            within(to_second, self.second.1),
+        ];
+        all.iter().all(|met| *met == Some(true))
+    }
+}
+
+/// A fish that is smoked, as the recipe plans it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SmokedFish {
+    /// Whether it is smoked cold.
+    pub cold: bool,
+    /// Whether it is packed without air.
+    pub airless: bool,
+    /// Salt in its water, percent, by analysis.
+    pub brine: Option<Range<f64>>,
+    /// Nitrite that goes in, mg/kg.
+    pub nitrite: Option<Range<f64>>,
+    /// Whether it is a fish that the rule for less salt with nitrite is open to: salmon,
+    /// sablefish or shad. Tuna may not hold as much nitrite, and chub needs the full salt.
+    pub less_salt: bool,
+    /// The inside temperature that the smoke ends at.
+    pub inside: Option<Reading>,
+    /// How far the thermometer may be off.
+    pub thermometer: Option<TemperatureInterval>,
+    /// How long it stays there.
+    pub held: Option<Range<Time>>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// Checks a smoked fish against the rows of one authority.
+pub fn check_fish(fish: &SmokedFish, authority: Authority, report: &mut impl FnMut(Finding)) {
+    let rows = WATER_PHASE_SALT.iter().filter(|row| {
+        row.value.authority == authority
+            && row.value.airless == fish.airless
+            && row.value.cold.is_none_or(|cold| cold == fish.cold)
+            && (row.value.nitrite.is_none() || fish.less_salt)
+    });
+    let salts = rows.map(|row| salt(fish, row));
+    let best = salts.reduce(|best, next| if next.verdict < best.verdict { next } else { best });
+    best.into_iter().for_each(&mut *report);
+    if !fish.cold {
+        let rows = HOT_FISH.iter().filter(|row| row.value.authority == authority);
+        rows.map(|row| hot(fish, row)).for_each(report);
+    }
+}
+
+fn salt(fish: &SmokedFish, row: &'static Cited<WaterPhase>) -> Finding {
+    let of = "salt, of the water phase";
+    let share = |percent: f64| Share { percent, of };
+    let limit = Limit::AtLeast(row.value.percent);
+    let finding = |verdict| {
+        Finding::new(&SALT, verdict)
+            .row(&row.row)
+            .limit(limit.map(share))
+            .note(LISTERIA)
+            .at(fish.place)
+    };
+    let Some(brine) = fish.brine else {
+        return finding(Verdict::Unproven).missing(BRINE);
+    };
+    let nitrite = match (row.value.nitrite, fish.nitrite) {
+        (None, _) => Verdict::Meets,
+        (Some(least), Some(known)) => Limit::AtLeast(least).judge(&known),
+        (Some(_), None) => Verdict::Unproven,
+    };
+    let verdict = limit.judge(&brine).max(nitrite);
+    finding(verdict).found(&Range::ordered(share(brine.low()), share(brine.high())))
+}
+
+fn hot(fish: &SmokedFish, row: &'static Cited<HotSmoke>) -> Finding {
+    let finding = |verdict| Finding::new(&HOT, verdict).row(&row.row).at(fish.place);
+    let Some(inside) = fish.inside else {
+        return finding(Verdict::Unproven).missing(INSIDE);
+    };
+    let least = row.value.inside.on(inside.scale());
+    let limit = Limit::AtLeast(least);
+    let known = fish.thermometer.and_then(|off| inside.within(off).ok());
+    let range = known.unwrap_or(Range::ordered(inside, inside));
+    let warm = limit.judge(&range);
+    let found = finding(warm).nominal(inside).found(&range).limit(limit);
+    if warm != Verdict::Meets {
+        let up = fish.thermometer.and_then(|off| least.within(off).ok());
+        return found.mend(Mend::CookTo(up.map_or(least, |range| range.high())));
+    }
+    if known.is_none() {
+        return Finding { verdict: Verdict::Unproven, ..found }.missing(THERMOMETER);
+    }
+    let limit = Limit::AtLeast(row.value.time);
+    let Some(held) = fish.held else {
+        return finding(Verdict::Unproven).limit(limit).missing(HELD);
+    };
+    match limit.judge(&held) {
+        Verdict::Meets => found,
+        verdict => finding(verdict).found(&held).limit(limit).mend(Mend::HoldFor(row.value.time)),
+    }
+}
+
+/// How fish is brined: the brine at the start, and the room of a long brining. It is asked whoever's
+/// rules the recipe is held to.
+pub fn check_brining(
+    at: Option<Placed<Reading>>,
+    time: Option<Range<Time>>,
+    thermometer: Option<TemperatureInterval>,
+    place: Place,
+) -> Finding {
+    // A brining of unknown length may be a long one.
+    let short = time
+        .is_some_and(|time| Limit::AtMost(BRINING_ROOM_TIME.value).judge(&time) == Verdict::Meets);
+    let row: &'static Cited<PrintedTemperature> =
+        if short { &BRINING_START } else { &BRINING_ROOM };
+    let finding = |verdict| Finding::new(&BRINING, verdict).row(&row.row);
+    let Some(at) = at else {
+        return finding(Verdict::Unproven).missing(HOW_COLD).at(place);
+    };
+    let ceiling = row.value.on(at.value.scale());
+    let limit = Limit::AtMost(ceiling);
+    let known = thermometer.and_then(|off| at.value.within(off).ok());
+    let range = known.unwrap_or(Range::ordered(at.value, at.value));
+    let verdict = limit.judge(&range);
+    let found = finding(verdict).nominal(at.value).found(&range).limit(limit).at(at.place);
+    let lowest = thermometer.and_then(|off| ceiling.within(off).ok());
+    match (verdict, known) {
+        (Verdict::Meets, Some(_)) => found,
+        (Verdict::Meets, None) => {
+            Finding { verdict: Verdict::Unproven, ..found }.missing(THERMOMETER)
+        }
+        _ => found.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low()))),
+    }
+}
+
+/// What a shop that smokes or cures to preserve is reminded of; `None` for other authorities.
+#[must_use]
+pub fn variance(authority: Authority, place: Place) -> Option<Finding> {
+    let row: &'static Row = &VARIANCE.first()?.row;
+    let reminder = Finding::new(&VARIED, Verdict::Meets).row(row).note(ALONE).at(place);
+    authority.is_food_code().then_some(Finding { past_advice: true, ..reminder })
+}

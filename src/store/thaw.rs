@@ -1,0 +1,297 @@
+use uom::si::f64::{Mass, TemperatureInterval, Time};
+
+use super::check::cold_enough;
+use super::table::{
+    HOME_REFRIGERATOR, THAW_COUNTER, THAW_CUTS, THAW_FISH_PACK, THAW_FOOD_CODE_FRIDGE,
+    THAW_FOOD_CODE_WATER, THAW_FOOD_CODE_WATER_TIME, THAW_LEAST, THAW_REFREEZE_MICROWAVE,
+    THAW_REFREEZE_WATER, THAW_SMALL, THAW_TURKEY, THAW_USUAL, THAW_WATER,
+};
+use crate::authority::Authority;
+use crate::cite::{Cited, Row};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
+use crate::food::Food;
+use crate::range::Range;
+use crate::units::{Reading, days, minutes, pounds};
+
+pub(super) const THAW: Rule = Rule::new("store/thaw", "thawed in a safe way", Force::Safety);
+pub(super) const THAW_TIME: Rule =
+    Rule::new("store/thaw-time", "time enough to thaw through", Force::Advice);
+pub(super) const REFREEZE: Rule =
+    Rule::new("store/refreeze", "frozen again only after a safe thaw", Force::Safety);
+pub(super) const AFTER_THAW: Rule =
+    Rule::new("store/after-thaw", "used soon after it is thawed", Force::Safety);
+pub(super) const FISH_PACK: Rule =
+    Rule::new("store/fish-pack", "fish out of its airless pack before it thaws", Force::Safety);
+
+const HOW: Missing = Missing::new(
+    "how it is thawed",
+    "write how = \"refrigerator\", \"cold-water\", \"running-water\", \"microwave\" or \"cooking\" on the step",
+);
+const HOW_COLD: Missing = Missing::new("how cold it is", "write at = \"… °F\" on the step");
+const HOW_LONG: Missing = Missing::new("how long it takes", "write for = \"… h\" on the step");
+const COOK_NEXT: Missing = Missing::new(
+    "that it is cooked at once: thawed in water or a microwave oven, parts of it are warm",
+    "let a step with an inside temperature follow",
+);
+const OPEN: Missing = Missing::new(
+    "that the pack is opened before it thaws",
+    "write a step with do = \"open\" before it",
+);
+
+/// How food is thawed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+pub enum Thawing {
+    /// In a refrigerator.
+    Refrigerator,
+    /// In cold water that is changed every 30 minutes, in a tight bag.
+    ColdWater,
+    /// Under running water.
+    RunningWater,
+    /// In a microwave oven.
+    Microwave,
+    /// As a part of cooking.
+    Cooking,
+    /// In a warm room.
+    Room,
+}
+
+impl Thawing {
+    /// Every way.
+    pub const ALL: [Self; 6] = [
+        Self::Refrigerator,
+        Self::ColdWater,
+        Self::RunningWater,
+        Self::Microwave,
+        Self::Cooking,
+        Self::Room,
+    ];
+
+    /// Its key in a document.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Refrigerator => "refrigerator",
+            Self::ColdWater => "cold-water",
+            Self::RunningWater => "running-water",
+            Self::Microwave => "microwave",
+            Self::Cooking => "cooking",
+            Self::Room => "room",
+        }
+    }
+}
+
+/// How long a whole turkey thaws.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct ThawBird {
+    /// Its mass, from and to.
+    pub mass: (Mass, Mass),
+    /// In a refrigerator.
+    pub refrigerator: (Time, Time),
+    /// In cold water.
+    pub cold_water: (Time, Time),
+}
+
+/// What is done next with food that was thawed.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Afterwards {
+    /// Whether the next step cooks it.
+    pub cooked_next: bool,
+    /// How long it is kept cold before it is cooked; `None` where that is not said.
+    pub kept: Option<Range<Time>>,
+    /// Whether it is frozen again before it is cooked, and where that is written.
+    pub frozen_again: Option<Place>,
+}
+
+/// How a food is thawed, as the recipe plans it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Thaw {
+    /// The food.
+    pub food: Food,
+    /// Whether it is raw.
+    pub raw: bool,
+    /// How.
+    pub how: Option<Thawing>,
+    /// The temperature around it.
+    pub at: Option<Placed<Reading>>,
+    /// How far the thermometer may be off.
+    pub thermometer: Option<TemperatureInterval>,
+    /// For how long.
+    pub time: Option<Range<Time>>,
+    /// The piece that is thawed.
+    pub piece: Option<Mass>,
+    /// Whether it thaws in a pack without air.
+    pub airless: bool,
+    /// What is done next.
+    pub afterwards: Afterwards,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// How long a mass takes to thaw: at the least, and as it usually does. `None` for the ways that have no
+/// published time. Colder refrigerators take longer.
+///
+/// ```
+/// use greenweight::{store::{Thawing, thaw_time}, units::pounds};
+///
+/// let water = thaw_time(Thawing::ColdWater, pounds(12.0)).ok_or("no time")?;
+/// assert!((water.high().value / 3600.0 - 6.0).abs() < 1e-9);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn thaw_time(how: Thawing, mass: Mass) -> Option<Range<Time>> {
+    let pounds = (mass / pounds(1.0)).value;
+    match how {
+        Thawing::Refrigerator => {
+            Some(Range::ordered(days(pounds / THAW_LEAST.value), days(pounds / THAW_USUAL.value)))
+        }
+        Thawing::ColdWater => Range::exactly(minutes(pounds * THAW_WATER.value)).ok(),
+        _ => None,
+    }
+}
+
+/// The row of a whole turkey of a mass; of two that meet at it the heavier one.
+#[must_use]
+pub fn thaw_turkey(mass: Mass) -> Option<&'static Cited<ThawBird>> {
+    let inside = |row: &&Cited<ThawBird>| {
+        let (from, to) = row.value.mass;
+        Limit::Between(from, to).met_by(mass) == Some(true)
+    };
+    THAW_TURKEY.iter().rfind(inside)
+}
+
+/// Whether an authority says how food is thawed.
+#[must_use]
+pub fn says_thawing(authority: Authority) -> bool {
+    authority == Authority::UsConsumer || authority.is_food_code()
+}
+
+/// Checks a thaw against the rules of one authority.
+pub fn check_thaw(thaw: &Thaw, authority: Authority, report: &mut impl FnMut(Finding)) {
+    let shop = authority.is_food_code();
+    if !says_thawing(authority) {
+        return;
+    }
+    if thaw.food == Food::Fish && thaw.airless {
+        report(
+            Finding::new(&FISH_PACK, Verdict::Unproven)
+                .row(&THAW_FISH_PACK.row)
+                .missing(OPEN)
+                .at(thaw.place),
+        );
+    }
+    let finding = |verdict, row: &'static Row| Finding::new(&THAW, verdict).row(row).at(thaw.place);
+    match thaw.how {
+        None => report(finding(Verdict::Unproven, &THAW_COUNTER.row).missing(HOW)),
+        Some(Thawing::Room) => report(finding(Verdict::Breaks, &THAW_COUNTER.row).missing(HOW)),
+        Some(Thawing::Refrigerator) => {
+            let row = if shop { &THAW_FOOD_CODE_FRIDGE } else { &HOME_REFRIGERATOR };
+            report(match thaw.at {
+                Some(at) => cold_enough(&THAW, row, at, thaw.thermometer),
+                None => finding(Verdict::Unproven, &row.row).missing(HOW_COLD),
+            });
+        }
+        Some(Thawing::RunningWater | Thawing::ColdWater) if shop => in_water(thaw, report),
+        Some(Thawing::Cooking) => report(finding(Verdict::Meets, &THAW_REFREEZE_WATER.row)),
+        Some(Thawing::ColdWater | Thawing::RunningWater | Thawing::Microwave) => {
+            let row = if thaw.how == Some(Thawing::Microwave) {
+                &THAW_REFREEZE_MICROWAVE
+            } else {
+                &THAW_REFREEZE_WATER
+            };
+            let next = thaw.afterwards.cooked_next || !thaw.raw;
+            let verdict = if next { Verdict::Meets } else { Verdict::Unproven };
+            let found = finding(verdict, &row.row);
+            report(if next { found } else { found.missing(COOK_NEXT) });
+        }
+    }
+    if !shop {
+        afterwards(thaw, report);
+        long_enough(thaw, report);
+    }
+}
+
+/// Under running water, in a shop.
+fn in_water(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
+    let row = &THAW_FOOD_CODE_WATER;
+    let finding = |verdict| Finding::new(&THAW, verdict).row(&row.row).at(thaw.place);
+    match thaw.at {
+        Some(at) => report(cold_enough(&THAW, row, at, thaw.thermometer)),
+        None => report(finding(Verdict::Unproven).missing(HOW_COLD)),
+    }
+    let cold = |at: &Placed<Reading>| {
+        let limit = THAW_FOOD_CODE_FRIDGE.value.on(at.value.scale());
+        Limit::AtMost(limit).met_by(at.value) == Some(true)
+    };
+    if thaw.at.as_ref().is_some_and(cold) {
+        return;
+    }
+    // What is ready to eat never gets warmer than the refrigerator; raw food does for four hours.
+    let limit = Limit::AtMost(THAW_FOOD_CODE_WATER_TIME.value);
+    report(match (thaw.raw, thaw.time) {
+        (false, _) => finding(Verdict::Breaks).note("What is ready to eat is never above 41 °F."),
+        (true, None) => finding(Verdict::Unproven).limit(limit).missing(HOW_LONG),
+        (true, Some(time)) => {
+            let found = finding(limit.judge(&time)).limit(limit).found(&time);
+            match found.verdict {
+                Verdict::Meets => found.note(
+                    "The four hours count from 41 °F, with the time until it is cooked or cold again.",
+                ),
+                _ => found.mend(Mend::KeepFor(THAW_FOOD_CODE_WATER_TIME.value)),
+            }
+        }
+    });
+}
+
+/// Kept after the thaw, or frozen again, in a home.
+fn afterwards(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
+    if !thaw.raw {
+        return;
+    }
+    let cold = thaw.how == Some(Thawing::Refrigerator);
+    if let Some(place) = thaw.afterwards.frozen_again {
+        let row = match thaw.how {
+            Some(Thawing::Refrigerator) => &super::table::THAW_REFREEZE,
+            Some(Thawing::Microwave) => &THAW_REFREEZE_MICROWAVE,
+            _ => &THAW_REFREEZE_WATER,
+        };
+        let verdict = match thaw.how {
+            Some(Thawing::Refrigerator) => Verdict::Meets,
+            Some(_) => Verdict::Breaks,
+            None => Verdict::Unproven,
+        };
+        let found = Finding::new(&REFREEZE, verdict).row(&row.row).at(place);
+        report(if thaw.how.is_none() { found.missing(HOW) } else { found });
+    }
+    let Some(kept) = thaw.afterwards.kept else { return };
+    let small = thaw.food.is_ground() || matches!(thaw.food, Food::Poultry | Food::Fish);
+    let row = if small { &THAW_SMALL } else { &THAW_CUTS };
+    let limit = Limit::AtMost(row.value);
+    let finding = |verdict| {
+        Finding::new(&AFTER_THAW, verdict).row(&row.row).limit(limit).found(&kept).at(thaw.place)
+    };
+    // After any other thaw it is cooked at once, which is asked above.
+    if cold {
+        let verdict = limit.judge(&kept);
+        report(match verdict {
+            Verdict::Meets => finding(verdict),
+            _ => finding(verdict).mend(Mend::KeepFor(row.value)),
+        });
+    }
+}
+
+/// Whether the time is as long as such a piece takes: advice.
+fn long_enough(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
+    let (Some(how), Some(piece), Some(time)) = (thaw.how, thaw.piece, thaw.time) else { return };
+    let Some(takes) = thaw_time(how, piece) else { return };
+    let limit = Limit::AtLeast(takes.low());
+    let row = if how == Thawing::ColdWater { &THAW_WATER } else { &THAW_LEAST };
+    let enough = limit.met_by(time.low()) == Some(true);
+    let found = Finding::new(&THAW_TIME, Verdict::Meets)
+        .row(&row.row)
+        .limit(limit)
+        .found(&time)
+        .at(thaw.place);
+    report(Finding { past_advice: !enough, ..found });
+}

@@ -65,7 +65,7 @@ fn above(at: Reading, printed: PrintedTemperature) -> bool {
 ///     let row = exposure("L. monocytogenes", Reading::new(f, Scale::Fahrenheit).ok()?)?;
 ///     Some(row.value.most.value / 3600.0)
 /// };
-/// assert_eq!(hours(50.0), Some(48.0));
+/// assert_eq!(hours(50.0), Some(24.0));
 /// // Above 50 °F and below 51 °F the band from 51 °F counts.
 /// assert_eq!(hours(50.5), hours(60.0));
 /// assert_eq!(hours(30.0), None);

@@ -52,10 +52,7 @@ pub fn smoked_fish(case: &Case) -> Answer {
     check_fish(&fish, authority, &mut |finding| findings.push(finding));
     let of_rule = |id: &str| findings.iter().find(|finding| finding.rule.id == id);
     let words = |id: &str| json!(of_rule(id).map_or("none", |finding| finding.verdict.words()));
-    Answer::from([
-        ("salt", words("smoke/water-phase-salt")),
-        ("heat", words("smoke/hot-fish")),
-    ])
+    Answer::from([("salt", words("smoke/water-phase-salt")), ("heat", words("smoke/hot-fish"))])
 }
 
 pub fn smoked_chub(case: &Case) -> Answer {

@@ -85,8 +85,7 @@ fn frozen(case: &Case) -> Pack {
     };
     let meters = |m: f64| centimeters(m * 100.0);
     let size = meters(case.number("size_m"));
-    let pack =
-        Pack::new(shape, size, case.number("surface"), case.number("conductivity")).unwrap();
+    let pack = Pack::new(shape, size, case.number("surface"), case.number("conductivity")).unwrap();
     match case.maybe("wrapping_m") {
         Some(thickness) => {
             pack.wrapped(meters(thickness), case.number("wrapping_conductivity")).unwrap()
@@ -147,10 +146,7 @@ pub fn equivalent(case: &Case) -> Answer {
     let row = equivalent_time(at).unwrap();
     let z = case.number("z");
     let formula = 10.0 * 10f64.powf((90.0 - at.value()) / z);
-    Answer::from([
-        ("minutes", json!(row.value.time.value / 60.0)),
-        ("by_formula", json!(formula)),
-    ])
+    Answer::from([("minutes", json!(row.value.time.value / 60.0)), ("by_formula", json!(formula))])
 }
 
 pub fn turkey(case: &Case) -> Answer {
@@ -193,9 +189,8 @@ pub fn refreeze(case: &Case) -> Answer {
     };
     let mut findings = Vec::new();
     check_thaw(&thaw, Authority::UsConsumer, &mut |finding| findings.push(finding));
-    let breaks = findings
-        .iter()
-        .any(|f| f.rule.id == "store/refreeze" && f.verdict == Verdict::Breaks);
+    let breaks =
+        findings.iter().any(|f| f.rule.id == "store/refreeze" && f.verdict == Verdict::Breaks);
     Answer::from([("allowed", json!(!breaks))])
 }
 

@@ -305,4 +305,192 @@ pub fn compare_cook(references: &References) {
         shop("ground", "cook/food-code-2022-ground")
             .chain(shop("roast", "cook/food-code-2022-roasts")),
     );
+
+    after_the_fire(references);
+    keeping(references);
+}
+
+fn after_the_fire(references: &References) {
+    let legs = &references.table("chill/cooling-us").rows;
+    same(
+        "chill-cooling-legs.csv",
+        legs.iter().map(|row| {
+            let figures = ["leg", "fahrenheit_from", "fahrenheit_to", "max_hours"];
+            let figures = figures.map(|name| optional(row, name));
+            [vec![row.words("schedule").to_owned()], figures.to_vec()].concat()
+        }),
+    );
+    let figures_of = |file: &str, table: &str, first: Option<&str>, names: &[&str]| {
+        same(
+            file,
+            references.table(table).rows.iter().map(|row| {
+                let first = first.map(|name| match name {
+                    "key" => row.key.clone(),
+                    name => plain(row.words(name)),
+                });
+                let figures = names.iter().map(|name| optional(row, name));
+                first.into_iter().chain(figures).collect()
+            }),
+        );
+    };
+    let cooled = ["fahrenheit_from", "fahrenheit_to", "max_hours"];
+    figures_of("chill-food-code-cooling.csv", "chill/food-code-cooling", Some("key"), &cooled);
+    let cooled = ["celsius_from", "celsius_to", "max_hours"];
+    figures_of("chill-australia.csv", "chill/australia", None, &cooled);
+    figures_of("chill-united-kingdom.csv", "chill/united-kingdom", Some("product"), &cooled);
+    let limits = ["min_c", "min_ph", "min_aw", "max_wps_percent"];
+    figures_of("chill-growth-limits.csv", "chill/growth-limits", Some("organism"), &limits);
+
+    let warm = &references.table("chill/warm-time").rows;
+    let bounds = ["cold_f", "cold_c", "hot_f", "hot_c", "max_hours"];
+    same(
+        "chill-warm-time.csv",
+        warm.iter().filter(|row| !row.has("was")).map(|row| {
+            [vec![row.key.clone()], bounds.map(|name| optional(row, name)).to_vec()].concat()
+        }),
+    );
+    let degrees = &references.table("chill/degree-hours").rows;
+    same(
+        "chill-degree-hours.csv",
+        degrees.iter().map(|row| {
+            let of = |name: &str| plain(row.words(name));
+            vec![of("country"), of("range_text"), optional(row, "limit")]
+        }),
+    );
+    let exposure = &references.table("chill/exposure").rows;
+    same(
+        "chill-exposure.csv",
+        exposure.iter().map(|row| {
+            let of = |name: &str| plain(row.words(name));
+            vec![of("organism"), of("range_f"), optional(row, "max_hours")]
+        }),
+    );
+    let slow = &references.table("chill/slow-cool-conditions").rows;
+    let held = slow.iter().filter(|row| row.has("min_nitrite_ppm") || row.has("max_aw"));
+    same(
+        "chill-slow-cool-conditions.csv",
+        held.map(|row| {
+            let figures = ["min_nitrite_ppm", "min_brine_percent", "max_aw"];
+            let figures = figures.map(|name| optional(row, name)).to_vec();
+            [vec![row.words("choice").to_owned()], figures].concat()
+        }),
+    );
+    for (file, table) in [
+        ("shelf-interaction-a.csv", "shelf/interaction-a"),
+        ("shelf-interaction-b.csv", "shelf/interaction-b"),
+    ] {
+        let cells = &references.table(table).rows;
+        same(
+            file,
+            cells.iter().map(|row| {
+                let none = row.figures["needs_no_time_or_temperature"].as_bool().unwrap();
+                let result = if none { "none" } else { "assess" };
+                let of = |name: &str| plain(row.words(name));
+                vec![of("aw"), of("ph"), result.to_owned()]
+            }),
+        );
+    }
+}
+
+/// The first cells of every line.
+fn columns(file: &str, of: &[usize]) -> Vec<Vec<String>> {
+    let cells = |line: Vec<String>| of.iter().map(|&n| line[n].clone()).collect();
+    lines(file).into_iter().map(cells).collect()
+}
+
+fn keeping(references: &References) {
+    let ham = &references.table("store/ham-chart").rows;
+    same(
+        "store-fsis-ham.csv",
+        ham.iter().map(|row| {
+            ["item", "refrigerate", "freeze"].map(|name| plain(row.words(name))).to_vec()
+        }),
+    );
+    let freezer = &references.table("store/freezer-chart").rows;
+    same(
+        "store-fsis-freezer.csv",
+        freezer.iter().map(|row| {
+            let (low, high) = row.pair("freeze_days").unwrap();
+            vec![plain(row.words("item")), (low / 30.0).to_string(), (high / 30.0).to_string()]
+        }),
+    );
+    // Typed as one line a sausage; the reference file has a row unopened and one opened.
+    let sausage = &references.table("store/sausage-chart").rows;
+    for (rows, second) in sausage.chunks(2).zip(lines("store-fsis-sausage.csv")) {
+        assert_eq!(plain(rows[0].words("item")), second[0]);
+        if second[1].is_empty() {
+            assert_eq!(rows[0].words("refrigerate"), second[2]);
+        }
+        assert_eq!(rows[1].words("refrigerate"), second[3]);
+        assert_eq!(rows[1].words("freeze"), second[4]);
+    }
+    let equal = &references.table("store/equivalent-time").rows;
+    same(
+        "store-equivalent-time.csv",
+        equal.iter().map(|row| vec![optional(row, "temp_c"), optional(row, "minutes")]),
+    );
+    let lives = &references.table("store/practical-life").rows;
+    let second = columns("store-practical-life.csv", &[0, 2, 3, 7]);
+    assert_eq!(lives.len(), second.len());
+    for (row, second) in lives.iter().zip(second) {
+        let months = row.maybe_number("life_months").or(row.maybe_number("life_months_min"));
+        let first = [
+            plain(row.words("item")),
+            optional(row, "temp_c"),
+            months.unwrap().to_string(),
+            plain(row.words("criterion")),
+        ];
+        assert_eq!(first.to_vec(), second);
+    }
+    let packs = &references.table("shelf/packs-elsewhere").rows;
+    for (row, second) in packs.iter().zip(columns("store-vacuum.csv", &[0, 1, 2])) {
+        let days = row.maybe_number("max_days").or(row.maybe_number("max_d"));
+        let days = days.map_or(String::new(), |days| days.to_string());
+        assert_eq!(vec![plain(row.words("name")), row.words("region").to_owned(), days], second);
+    }
+    let turkey = &references.table("store/thaw-turkey").rows;
+    let figures: Vec<_> = columns("store-thaw.csv", &[1, 2]);
+    for row in turkey {
+        for (name, unit) in [
+            ("refrigerator_min_d", "d"),
+            ("refrigerator_max_d", "d"),
+            ("cold_water_min_h", "h"),
+            ("cold_water_max_h", "h"),
+        ] {
+            let line = vec![optional(row, name), unit.to_owned()];
+            assert!(figures.contains(&line), "{}: {line:?}", row.key);
+        }
+    }
+    let salt = &references.table("smoke/water-phase-salt").rows;
+    let second = columns("smoke-water-phase-salt.csv", &[0, 1, 2, 3]);
+    for row in salt.iter().filter(|row| row.has("authority")) {
+        let who = if row.words("authority") == "us-maine" { "Maine" } else { "FDA 2020" };
+        let pack = if row.figures["airless"].as_bool().unwrap() { "rop" } else { "air" };
+        let nitrite = if row.has("with_nitrite_ppm_min") { "yes" } else { "no" };
+        let line = [who, pack, nitrite, &optional(row, "wps_percent_min")].map(str::to_owned);
+        assert!(second.contains(&line.to_vec()), "{line:?}");
+    }
+    let hot = &references.table("smoke/hot-fish").rows;
+    let second = columns("smoke-hot-endpoint.csv", &[1, 3]);
+    for row in hot.iter().filter(|row| row.has("internal_f_min")) {
+        let line = vec![optional(row, "internal_f_min"), optional(row, "hold_min")];
+        assert!(second.contains(&line), "{line:?}");
+    }
+    let pah = &references.table("smoke/pah").rows;
+    same(
+        "smoke-pah.csv",
+        pah.iter().map(|row| {
+            vec![
+                plain(row.words("food")),
+                optional(row, "bap_ug_kg"),
+                optional(row, "pah4_ug_kg"),
+                row.maybe_words("valid_from").unwrap_or_default().to_owned(),
+            ]
+        }),
+    );
+    let brining = &references.table("smoke/brining").rows;
+    for (row, second) in brining.iter().zip(columns("smoke-brining.csv", &[1])) {
+        let f = row.maybe_number("temp_f_max").or(row.maybe_number("limit_f"));
+        assert_eq!(vec![f.map_or(String::new(), |f| f.to_string())], second, "{}", row.key);
+    }
 }

@@ -1,3 +1,5 @@
+use core::cmp::Ordering;
+
 use uom::si::f64::Time;
 
 use super::table::FOOD_CODE_2022_DATE_MARK_DAYS;
@@ -5,7 +7,7 @@ use crate::authority::Authority;
 #[cfg(feature = "calendar")]
 use crate::cite::Date;
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
-use crate::range::Range;
+use crate::range::{Range, against};
 use crate::units::days;
 
 pub(super) const DATE: Rule =
@@ -31,7 +33,12 @@ const PAUSED: &str = "The day it is made or opened is day 1. Days in a freezer d
 pub fn day_of_use(kept: Range<Time>) -> Range<Time> {
     let one = days(1.0);
     let (low, high) = (kept.low() / one, kept.high() / one);
-    let (low, high) = (libm::floor(low.value), libm::ceil(high.value));
+    // Sums of days are whole days to the last digits.
+    let whole = |days: f64, otherwise: fn(f64) -> f64| {
+        let nearest = libm::round(days);
+        if against(days, nearest) == Some(Ordering::Equal) { nearest } else { otherwise(days) }
+    };
+    let (low, high) = (whole(low.value, libm::floor), whole(high.value, libm::ceil));
     Range::ordered(days(low + 1.0), days(high + 1.0))
 }
 

@@ -115,6 +115,23 @@ fn colder(around: f64, wanted: f64) -> Result<(), NotFreezing> {
     if around < wanted { Ok(()) } else { Err(NotFreezing::TooWarm { around, wanted }) }
 }
 
+/// ΔH₁/ΔT₁ + ΔH₂/ΔT₂ of the simplified equation.
+fn heat_over_difference(
+    heats: Heats,
+    start: f64,
+    middle: f64,
+    around: f64,
+) -> Result<f64, NotFreezing> {
+    let unfrozen = CAPACITY.check(heats.unfrozen)?;
+    let (latent, frozen) = (HEAT.check(heats.latent)?, CAPACITY.check(heats.frozen)?);
+    let mean = 1.8 + 0.263 * middle + 0.105 * around;
+    colder(around, mean)?;
+    colder(mean, start)?;
+    let first = unfrozen * (start - mean) / ((start + mean) * 0.5 - around);
+    let second = (latent + frozen * (mean - middle)) / (mean - around);
+    Ok(first + second)
+}
+
 impl Pack {
     /// A pack of a shape and size, with the heat transfer at its surface, W/(m² K), and its
     /// conductivity when frozen, W/(m K).
@@ -186,29 +203,11 @@ impl Pack {
         colder(around, middle)?;
         AROUND.check(around)?;
         BIOT.check(self.surface * self.size / self.frozen)?;
-        let per_meter = self.to_freeze(heats, start, middle, around)?;
+        let per_meter = heat_over_difference(heats, start, middle, around)?;
         let half = self.size * 0.5;
         let biot = self.surface * half / self.frozen;
         let time = half / (self.shape.times() * self.surface) * per_meter * (1.0 + biot * 0.5);
         Ok(Range::ordered(seconds(time * 0.9), seconds(time * 1.1)))
-    }
-
-    /// ΔH₁/ΔT₁ + ΔH₂/ΔT₂.
-    fn to_freeze(
-        &self,
-        heats: Heats,
-        start: f64,
-        middle: f64,
-        around: f64,
-    ) -> Result<f64, NotFreezing> {
-        let unfrozen = CAPACITY.check(heats.unfrozen)?;
-        let (latent, frozen) = (HEAT.check(heats.latent)?, CAPACITY.check(heats.frozen)?);
-        let mean = 1.8 + 0.263 * middle + 0.105 * around;
-        colder(around, mean)?;
-        colder(mean, start)?;
-        let first = unfrozen * (start - mean) / ((start + mean) * 0.5 - around);
-        let second = (latent + frozen * (mean - middle)) / (mean - around);
-        Ok(first + second)
     }
 
     /// The regressions of 1977 to 1984 for a slab: Plank's equation with the enthalpy down to −10 °C
@@ -257,7 +256,7 @@ impl Pack {
         let (start, middle, around) =
             (celsius(span.start), celsius(span.middle), celsius(span.around));
         colder(around, middle)?;
-        let per_meter = self.to_freeze(heats, start, middle, around)?;
+        let per_meter = heat_over_difference(heats, start, middle, around)?;
         // 1.1 s R (1 + h R/(2k)) = t, for half the size R.
         let slope = 1.1 * per_meter / (self.shape.times() * self.surface);
         let bend = self.surface / (2.0 * self.frozen);

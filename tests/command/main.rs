@@ -8,6 +8,7 @@ mod composing;
 mod curing;
 mod dose;
 mod faults;
+mod keeping;
 mod record;
 mod schema;
 

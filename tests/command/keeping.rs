@@ -1,0 +1,416 @@
+//! What is kept cold, packed, thawed, and served cold.
+
+use greenweight::recipe::Recipe;
+use rstest::rstest;
+
+const HEAD: &str = "title = \"Invented\"\nmeasures = \"US\"\n[instruments]\nscale = \"1 g\"\nthermometer = \"1 °F\"\n[[component]]\nname = \"a\"\n";
+const COOK: &str =
+    "[[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nto = \"165 °F\"\nhold = \"5 min\"\n";
+const VACUUM: &str = "[[component.step]]\ndo = \"pack\"\nvacuum = true\n";
+const CODE: &str = "us-food-code-2022";
+
+fn verdicts(held_to: &str, component: &str, parts: &[&str], rule: &str) -> Vec<&'static str> {
+    let text = format!("held_to = [\"{held_to}\"]\n{HEAD}{component}\n{}", parts.concat());
+    let recipe = Recipe::read(&text).unwrap_or_else(|error| panic!("{error}\n{text}"));
+    let found = recipe.check();
+    let of_rule = found.iter().filter(|checked| checked.finding.rule.id == rule);
+    of_rule.map(|checked| checked.finding.verdict.words()).collect()
+}
+
+fn step(what: &str, more: &str) -> String {
+    format!("[[component.step]]\ndo = \"{what}\"\n{more}\n")
+}
+
+fn fridge(at: &str, time: &str) -> String {
+    step("refrigerate", &format!("at = \"{at}\"\nfor = \"{time}\"\nlike = \"sausage/cooked\""))
+}
+
+const PORK: &str = "[[component.ingredient]]\nname = \"pork\"\nkind = \"meat\"\nfrom = \"pork\"\namount = \"10 kg\"\n";
+
+// The day it is made is day 1 of 7: six days later is the last.
+#[rstest]
+#[case::six_days(&["6 days"], &["meets"])]
+#[case::seven_days(&["7 days"], &["breaks"])]
+#[case::in_between(&["6 days 12 h"], &["unproven"])]
+#[case::a_day_needs_no_mark(&["24 h"], &[])]
+#[case::in_two_steps(&["4 days", "3 days"], &["breaks"])]
+#[case::in_a_range(&["5 to 7 days"], &["unproven"])]
+fn what_a_shop_keeps_is_used_by_day_seven(#[case] times: &[&str], #[case] expected: &[&str]) {
+    let kept: String = times.iter().map(|time| fridge("38 °F", time)).collect();
+    let component = "food = \"ground-meat\"";
+    assert_eq!(verdicts(CODE, component, &[PORK, COOK, &kept], "chill/date-mark"), expected);
+    let raw = verdicts(CODE, component, &[PORK, &kept, COOK], "chill/date-mark");
+    assert!(raw.is_empty(), "what is raw needs no date mark");
+    let home = verdicts("us-consumer", component, &[PORK, COOK, &kept], "chill/date-mark");
+    assert!(home.is_empty());
+}
+
+#[test]
+fn days_in_a_freezer_do_not_count_and_do_not_start_the_count_again() {
+    let freeze = step("freeze", "at = \"0 °F\"\nfor = \"2 months\"");
+    let days = |first, second| {
+        let parts = [PORK, COOK, &fridge("38 °F", first), &freeze, &fridge("38 °F", second)];
+        verdicts(CODE, "food = \"ground-meat\"", &parts, "chill/date-mark")
+    };
+    assert_eq!(days("3 days", "3 days"), ["meets"]);
+    assert_eq!(days("3 days", "4 days"), ["breaks"]);
+}
+
+#[test]
+fn a_stay_of_unknown_length_has_no_date_and_dry_sour_food_needs_none() {
+    let kept = step("refrigerate", "at = \"38 °F\"");
+    let of = |component| verdicts(CODE, component, &[PORK, COOK, &kept], "chill/date-mark");
+    assert_eq!(of("food = \"ground-meat\""), ["unproven"]);
+    assert!(
+        of("food = \"ground-meat\"\nanalysis = { water_activity = 0.87, ph = 5.2 }").is_empty()
+    );
+}
+
+// 38, 40 and 41 °F, 5 and 8 °C are limits of different documents.
+#[rstest]
+#[case::shop(CODE, "ground-meat", "40 °F", "meets")]
+#[case::shop_at_41(CODE, "ground-meat", "41 °F", "unproven")]
+#[case::shop_too_warm(CODE, "ground-meat", "43 °F", "breaks")]
+#[case::home("us-consumer", "ground-meat", "39 °F", "meets")]
+#[case::home_too_warm("us-consumer", "ground-meat", "42 °F", "breaks")]
+#[case::england("great-britain", "ground-meat", "7 °C", "meets")]
+#[case::england_too_warm("great-britain", "ground-meat", "9 °C", "breaks")]
+#[case::australia("australia-new-zealand", "ground-meat", "4 °C", "meets")]
+#[case::australia_too_warm("australia-new-zealand", "ground-meat", "7 °C", "breaks")]
+#[case::maine_fish("us-maine", "fish", "37 °F", "meets")]
+#[case::maine_fish_too_warm("us-maine", "fish", "40 °F", "breaks")]
+fn every_authority_has_its_own_cold(
+    #[case] held_to: &str,
+    #[case] food: &str,
+    #[case] at: &str,
+    #[case] expected: &str,
+) {
+    let component = format!("food = \"{food}\"");
+    let kept = fridge(at, "2 days");
+    let found = verdicts(held_to, &component, &[COOK, &kept], "store/fridge-temperature");
+    assert_eq!(found, [expected]);
+}
+
+fn thaw(more: &str) -> String {
+    step("thaw", more)
+}
+
+#[rstest]
+#[case::refrigerator("us-consumer", "how = \"refrigerator\"\nat = \"38 °F\"\nfor = \"2 days\"", &["meets"])]
+#[case::warm_refrigerator("us-consumer", "how = \"refrigerator\"\nat = \"44 °F\"", &["breaks"])]
+#[case::no_temperature("us-consumer", "how = \"refrigerator\"", &["unproven"])]
+#[case::cold_water("us-consumer", "how = \"cold-water\"", &["meets"])]
+#[case::microwave("us-consumer", "how = \"microwave\"", &["meets"])]
+#[case::cooking("us-consumer", "how = \"cooking\"", &["meets"])]
+#[case::on_the_counter("us-consumer", "how = \"room\"\nat = \"70 °F\"\nfor = \"3 h\"", &["breaks"])]
+#[case::nobody_knows("us-consumer", "at = \"70 °F\"", &["unproven"])]
+#[case::a_shop("us-food-code-2022", "how = \"refrigerator\"\nat = \"39 °F\"", &["meets"])]
+#[case::running_water("us-food-code-2022", "how = \"running-water\"\nat = \"65 °F\"\nfor = \"4 h\"", &["meets", "meets"])]
+#[case::running_too_long("us-food-code-2022", "how = \"running-water\"\nat = \"65 °F\"\nfor = \"5 h\"", &["meets", "breaks"])]
+#[case::running_warm("us-food-code-2022", "how = \"running-water\"\nat = \"75 °F\"\nfor = \"1 h\"", &["breaks", "meets"])]
+#[case::of_unknown_length("us-food-code-2022", "how = \"running-water\"\nat = \"65 °F\"", &["meets", "unproven"])]
+#[case::running_cold("us-food-code-2022", "how = \"running-water\"\nat = \"39 °F\"\nfor = \"9 h\"", &["meets"])]
+#[case::no_rule_of_theirs("us-fsis", "how = \"refrigerator\"\nat = \"38 °F\"", &[])]
+fn how_food_thaws(#[case] held_to: &str, #[case] more: &str, #[case] expected: &[&str]) {
+    let parts = [PORK, &thaw(more), COOK];
+    assert_eq!(verdicts(held_to, "food = \"ground-meat\"", &parts, "store/thaw"), expected);
+}
+
+#[test]
+fn what_thawed_in_water_is_cooked_at_once() {
+    let water = thaw("how = \"cold-water\"");
+    let of = |parts: &[&str]| {
+        let parts = [&[PORK, water.as_str()], parts].concat();
+        verdicts("us-consumer", "food = \"ground-meat\"", &parts, "store/thaw")
+    };
+    assert_eq!(of(&[COOK]), ["meets"]);
+    assert_eq!(of(&[&fridge("38 °F", "1 day"), COOK]), ["unproven"]);
+}
+
+#[test]
+fn what_is_ready_to_eat_is_never_thawed_warm_by_a_shop() {
+    let parts = [PORK, COOK, &thaw("how = \"running-water\"\nat = \"65 °F\"\nfor = \"1 h\"")];
+    assert_eq!(verdicts(CODE, "food = \"ground-meat\"", &parts, "store/thaw"), ["meets", "breaks"]);
+}
+
+#[rstest]
+#[case::refrigerator("refrigerator\"\nat = \"38 °F", &["meets"])]
+#[case::water("cold-water", &["breaks"])]
+#[case::microwave("microwave", &["breaks"])]
+fn raw_meat_is_frozen_again_only_from_the_refrigerator(
+    #[case] how: &str,
+    #[case] expected: &[&str],
+) {
+    let thaw = thaw(&format!("how = \"{how}\""));
+    let freeze = step("freeze", "at = \"0 °F\"");
+    let of =
+        |parts: &[&str]| verdicts("us-consumer", "food = \"ground-meat\"", parts, "store/refreeze");
+    assert_eq!(of(&[PORK, &thaw, &freeze, COOK]), expected);
+    assert!(of(&[PORK, &thaw, COOK, &freeze]).is_empty(), "cooked first, it may be frozen");
+    let unsaid = step("thaw", "");
+    assert_eq!(of(&[PORK, &unsaid, &freeze, COOK]), ["unproven"]);
+}
+
+#[rstest]
+#[case::ground("ground-meat", "2 days", &["meets"])]
+#[case::ground_longer("ground-meat", "3 days", &["breaks"])]
+#[case::ground_in_a_range("ground-meat", "2 to 3 days", &["unproven"])]
+#[case::cuts("whole-meat", "5 days", &["meets"])]
+#[case::cuts_longer("whole-meat", "6 days", &["breaks"])]
+#[case::poultry("poultry", "3 days", &["breaks"])]
+fn thawed_meat_is_soon_used(#[case] food: &str, #[case] time: &str, #[case] expected: &[&str]) {
+    let thaw = thaw("how = \"refrigerator\"\nat = \"38 °F\"\nfor = \"2 days\"");
+    let parts = [&thaw, &fridge("38 °F", time), COOK];
+    let parts = parts.map(AsRef::as_ref);
+    let component = format!("food = \"{food}\"");
+    assert_eq!(verdicts("us-consumer", &component, &parts, "store/after-thaw"), expected);
+}
+
+// 24 hours for 5 lb in a refrigerator, 30 minutes for one in cold water: advice, not a limit.
+#[rstest]
+#[case::enough("refrigerator", "3 days", false)]
+#[case::not_enough("refrigerator", "1 day", true)]
+#[case::water("cold-water", "6 h", false)]
+#[case::short_water("cold-water", "5 h", true)]
+fn a_large_piece_takes_its_time_to_thaw(
+    #[case] how: &str,
+    #[case] time: &str,
+    #[case] past_advice: bool,
+) {
+    let thaw = thaw(&format!("how = \"{how}\"\nat = \"38 °F\"\nfor = \"{time}\""));
+    let text = format!(
+        "held_to = [\"us-consumer\"]\n{HEAD}food = \"poultry\"\npiece = \"12 lb\"\n{thaw}{COOK}"
+    );
+    let recipe = Recipe::read(&text).unwrap();
+    let found = recipe.check();
+    let time = found.iter().find(|checked| checked.finding.rule.id == "store/thaw-time").unwrap();
+    assert_eq!(time.finding.past_advice, past_advice);
+    assert_eq!(time.finding.verdict.words(), "meets");
+}
+
+#[test]
+fn fish_is_taken_out_of_its_airless_pack_before_it_thaws() {
+    let thaw = thaw("how = \"refrigerator\"\nat = \"38 °F\"");
+    let of = |parts: &[&str]| verdicts("us-consumer", "food = \"fish\"", parts, "store/fish-pack");
+    let (open, freeze) = (step("open", ""), step("freeze", "at = \"0 °F\""));
+    assert_eq!(of(&[VACUUM, &freeze, &thaw, COOK]), ["unproven"]);
+    assert!(of(&[VACUUM, &freeze, &open, &thaw, COOK]).is_empty());
+    let pork = [VACUUM, freeze.as_str(), thaw.as_str(), COOK];
+    assert!(verdicts("us-consumer", "food = \"ground-meat\"", &pork, "store/fish-pack").is_empty());
+}
+
+#[rstest]
+#[case::a_month("us-food-code-2022", "30 days", "meets")]
+#[case::longer("us-food-code-2022", "31 days", "breaks")]
+#[case::an_older_edition("us-food-code-2013", "15 days", "breaks")]
+#[case::ten_days("great-britain", "10 days", "meets")]
+#[case::eleven_days("great-britain", "11 days", "breaks")]
+fn a_pack_without_air_is_kept_for_so_long(
+    #[case] held_to: &str,
+    #[case] time: &str,
+    #[case] expected: &str,
+) {
+    let component = "food = \"ground-meat\"";
+    let parts = [PORK, COOK, VACUUM, &fridge("36 °F", time)];
+    assert_eq!(verdicts(held_to, component, &parts, "shelf/pack-life"), [expected]);
+    let opened =
+        [PORK, COOK, VACUUM, &fridge("36 °F", "5 days"), &step("open", ""), &fridge("36 °F", time)];
+    assert_eq!(verdicts(held_to, component, &opened, "shelf/pack-life"), ["meets"]);
+    assert_eq!(
+        verdicts(held_to, component, &[PORK, COOK, VACUUM], "shelf/pack-life"),
+        ["unproven"]
+    );
+}
+
+#[test]
+fn a_british_control_ends_the_ten_days_and_a_weaker_one_does_not() {
+    let parts = [PORK, COOK, VACUUM, &fridge("3 °C", "20 days")];
+    let of = |analysis: &str| {
+        let component = format!("food = \"ground-meat\"\nanalysis = {{ {analysis} }}");
+        verdicts("great-britain", &component, &parts, "shelf/pack-life")
+    };
+    for enough in ["ph = 5.0", "water_activity = 0.97", "salt = \"2.2 %\"\nmoisture = \"60 %\""] {
+        let enough = enough.replace('\n', ", ");
+        assert!(of(&enough).is_empty(), "{enough}");
+    }
+    for weak in ["ph = 5.1", "water_activity = 0.971", "salt = \"2.1 %\", moisture = \"60 %\""] {
+        assert_eq!(of(weak), ["breaks"], "{weak}");
+    }
+}
+
+#[test]
+fn a_shop_packs_fish_without_air_only_frozen() {
+    let of = |parts: &[&str]| verdicts(CODE, "food = \"fish\"", parts, "shelf/packaging-barrier");
+    assert_eq!(of(&[COOK, VACUUM, &step("freeze", "at = \"0 °F\"")]), ["meets"]);
+    assert_eq!(of(&[COOK, VACUUM, &fridge("36 °F", "3 days")]), ["breaks"]);
+}
+
+// Sliced, packed without air and kept three weeks at 40 °F after a cure at home.
+#[test]
+fn home_cured_meat_in_a_pack_without_air_for_three_weeks() {
+    let cure = "food = \"ground-meat\"\ncure = { method = \"ground\" }";
+    let premix = "[[component.ingredient]]\nname = \"c\"\nkind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }\namount = \"20.0 g\"\nscale = \"0.1 g\"\n";
+    let parts = [PORK, premix, COOK, VACUUM, &fridge("39 °F", "3 weeks")];
+    assert_eq!(verdicts("us-consumer", cure, &parts, "store/fridge-time"), ["breaks"]);
+    let short = [PORK, premix, COOK, VACUUM, &fridge("39 °F", "5 days")];
+    assert_eq!(verdicts("us-consumer", cure, &short, "store/fridge-time"), ["unproven"]);
+    assert_eq!(verdicts(CODE, cure, &parts, "shelf/packaging-barrier"), ["unproven"]);
+    assert_eq!(verdicts(CODE, cure, &parts, "chill/date-mark"), ["breaks"]);
+}
+
+fn sauce(kinds: &[&str]) -> String {
+    let of = |kind: &&str| {
+        format!("[[component.ingredient]]\nname = \"x\"\nkind = \"{kind}\"\namount = \"100 g\"\n")
+    };
+    kinds.iter().map(of).collect()
+}
+
+#[rstest]
+#[case::garlic_in_oil(&["oil", "raw-garlic"], "store/garlic-in-oil", "3 days", "4 days")]
+#[case::herbs_in_oil(&["oil", "fresh-herbs"], "store/garlic-in-oil", "3 days", "4 days")]
+#[case::yogurt(&["yogurt", "raw-garlic"], "store/fresh-sauce", "4 days", "5 days")]
+#[case::cream_and_oil(&["cream", "oil", "fresh-herbs"], "store/fresh-sauce", "4 days", "5 days")]
+fn a_raw_sauce_is_cold_and_soon_used(
+    #[case] kinds: &[&str],
+    #[case] rule: &str,
+    #[case] short: &str,
+    #[case] long: &str,
+) {
+    let of = |steps: &str| verdicts("denmark", "food = \"sauce\"", &[&sauce(kinds), steps], rule);
+    assert_eq!(of(&fridge("38 °F", short)), ["meets", "meets"]);
+    assert_eq!(of(&fridge("38 °F", long)), ["breaks", "meets"]);
+    assert_eq!(of(&fridge("45 °F", short)), ["meets", "breaks"]);
+    assert_eq!(of(""), ["unproven"]);
+    let cooked = [&sauce(kinds), COOK].concat();
+    assert!(verdicts("denmark", "food = \"sauce\"", &[&cooked], rule).is_empty());
+}
+
+#[test]
+fn a_sauce_without_raw_garlic_or_herbs_is_not_asked() {
+    let kinds = sauce(&["oil", "yogurt", "other"]);
+    for rule in ["store/garlic-in-oil", "store/fresh-sauce"] {
+        assert!(verdicts("us-consumer", "food = \"sauce\"", &[&kinds], rule).is_empty());
+    }
+}
+
+const HOT: &str = "[[component.step]]\ndo = \"smoke\"\nat = \"200 °F\"\n";
+const COLD: &str = "[[component.step]]\ndo = \"cold-smoke\"\nat = \"80 °F\"\nfor = \"10 h\"\n";
+
+#[rstest]
+#[case::enough("us-fda", VACUUM, "salt = \"2.4 %\", moisture = \"65 %\"", &["meets"])]
+#[case::too_little("us-fda", VACUUM, "salt = \"2.2 %\", moisture = \"65 %\"", &["breaks"])]
+#[case::not_measured("us-fda", VACUUM, "ph = 6.0", &["unproven"])]
+#[case::maine_with_air("us-maine", "", "salt = \"1.7 %\", moisture = \"65 %\"", &["meets"])]
+#[case::maine_without("us-maine", VACUUM, "salt = \"1.7 %\", moisture = \"65 %\"", &["breaks"])]
+#[case::of_a_pack_with_air_the_guide_was_not_read("us-fda", "", "ph = 6.0", &[])]
+fn smoked_fish_holds_salt_in_its_water(
+    #[case] held_to: &str,
+    #[case] pack: &str,
+    #[case] analysis: &str,
+    #[case] expected: &[&str],
+) {
+    let component = format!("food = \"fish\"\nanalysis = {{ {analysis} }}");
+    let found = verdicts(held_to, &component, &[COLD, pack], "smoke/water-phase-salt");
+    assert_eq!(found, expected);
+}
+
+#[rstest]
+#[case::hot_enough("to = \"147 °F\"\nhold = \"30 min\"", "meets")]
+#[case::on_the_edge("to = \"145 °F\"\nhold = \"30 min\"", "unproven")]
+#[case::too_cold("to = \"140 °F\"\nhold = \"60 min\"", "breaks")]
+#[case::too_short("to = \"150 °F\"\nhold = \"29 min\"", "breaks")]
+#[case::not_held("to = \"150 °F\"", "unproven")]
+#[case::nothing_said("", "unproven")]
+fn fish_smoked_hot_is_hot_for_half_an_hour(#[case] more: &str, #[case] expected: &str) {
+    for held_to in ["us-fda", "us-maine"] {
+        let smoke = format!("{HOT}{more}\n");
+        let found = verdicts(held_to, "food = \"fish\"", &[&smoke], "smoke/hot-fish");
+        assert_eq!(found, [expected], "{held_to}");
+    }
+}
+
+#[rstest]
+#[case::short("at = \"55 °F\", for = \"3 h\"", "meets")]
+#[case::short_and_warm("at = \"65 °F\", for = \"3 h\"", "breaks")]
+#[case::long("at = \"36 °F\", for = \"12 h\"", "meets")]
+#[case::long_and_warm("at = \"42 °F\", for = \"12 h\"", "breaks")]
+#[case::of_unknown_length("at = \"55 °F\"", "breaks")]
+#[case::how_cold("for = \"3 h\"", "unproven")]
+fn fish_is_brined_cold(#[case] cure: &str, #[case] expected: &str) {
+    let component = format!("food = \"fish\"\ncure = {{ method = \"immersion\", {cure} }}");
+    assert_eq!(verdicts("us-fda", &component, &[COLD], "smoke/brining"), [expected]);
+}
+
+#[test]
+fn a_shop_that_smokes_or_cures_to_preserve_is_reminded_of_its_variance() {
+    let of = |held_to: &str, component: &str, step: &str| {
+        verdicts(held_to, component, &[step], "smoke/variance")
+    };
+    assert_eq!(of(CODE, "food = \"fish\"", COLD), ["meets"]);
+    assert_eq!(of(CODE, "food = \"ground-meat\"\ncure = { method = \"ground\" }", COOK), ["meets"]);
+    assert!(of(CODE, "food = \"ground-meat\"", COOK).is_empty());
+    assert!(of("us-fda", "food = \"fish\"", COLD).is_empty());
+    assert!(of(CODE, "food = \"cheese\"", COLD).is_empty());
+}
+
+#[rstest]
+#[case::cooked_short("2 h", "75 °F", "", &["meets"])]
+#[case::cooked_long("4 h", "75 °F", "", &["breaks"])]
+#[case::cooked_hotter("1.5 h", "85 °F", "", &["breaks"])]
+#[case::cooked_cool("5 h", "60 °F", "", &["meets"])]
+#[case::raw("2 h", "75 °F", "raw = true\n", &["meets"])]
+#[case::raw_longer("2.5 h", "75 °F", "raw = true\n", &["breaks"])]
+#[case::cold("50 h", "45 °F", "", &[])]
+fn ready_to_eat_fish_is_warm_for_so_long(
+    #[case] time: &str,
+    #[case] at: &str,
+    #[case] raw: &str,
+    #[case] expected: &[&str],
+) {
+    let served = step("serve", &format!("at = \"{at}\"\nfor = \"{time}\""));
+    let component = format!("food = \"fish\"\n{raw}");
+    let cook = if raw.is_empty() { COOK } else { "" };
+    assert_eq!(verdicts("us-fda", &component, &[cook, &served], "chill/exposure"), expected);
+    let unsaid = step("serve", &format!("at = \"{at}\""));
+    let unproven: &[&str] = if expected.is_empty() { &[] } else { &["unproven"] };
+    assert_eq!(verdicts("us-fda", &component, &[cook, &unsaid], "chill/exposure"), unproven);
+}
+
+// Hot food has less than two hours on display, chilled food less than four.
+#[rstest]
+#[case::hot("55 °C", "1 h 55 min", "", "meets")]
+#[case::hot_for_two_hours("55 °C", "2 h", "", "breaks")]
+#[case::chilled("12 °C", "3 h 55 min", "chill", "meets")]
+#[case::chilled_for_four("12 °C", "4 h", "chill", "breaks")]
+fn a_british_display_is_once_and_short(
+    #[case] at: &str,
+    #[case] time: &str,
+    #[case] before: &str,
+    #[case] expected: &str,
+) {
+    let before = if before.is_empty() { String::new() } else { step("chill", "at = \"3 °C\"") };
+    let served = step("serve", &format!("at = \"{at}\"\nfor = \"{time}\""));
+    let parts = [PORK, COOK, &before, &served];
+    let found = verdicts("great-britain", "food = \"ground-meat\"", &parts, "chill/warm-time");
+    assert_eq!(found, [expected]);
+}
+
+// An hour on the table before the fire and one and a half after it are more than two.
+#[test]
+fn tempering_before_the_smoke_counts() {
+    let temper = step("hold", "at = \"68 °F\"\nfor = \"1 h\"");
+    let of = |time: &str| {
+        let served = step("serve", &format!("at = \"70 °F\"\nfor = \"{time}\""));
+        let parts = [PORK, &temper, COOK, &served];
+        verdicts("us-consumer", "food = \"ground-meat\"", &parts, "chill/warm-time")
+    };
+    assert_eq!(of("1 h"), ["meets"]);
+    assert_eq!(of("1 h 30 min"), ["breaks"]);
+}
+
+#[test]
+fn only_a_thaw_says_how() {
+    let text = format!("held_to = []\n{HEAD}food = \"sauce\"\n{}", step("chill", "how = \"room\""));
+    let error = Recipe::read(&text).unwrap_err();
+    assert!(error.to_string().contains("belongs to a step with do = \"thaw\""), "{error}");
+}

@@ -124,6 +124,30 @@ pub fn answers(authority: Authority) -> bool {
     !schedules(authority).is_empty()
 }
 
+/// The legs of the schedule that a finding on cooling was judged by.
+///
+/// ```
+/// use greenweight::authority::Authority;
+/// use greenweight::chill::{Cooling, Holds, check, legs};
+/// use greenweight::finding::Place;
+///
+/// let cooling =
+///     Cooling { curve: &[], thermometer: None, holds: Holds::default(), place: Place::default() };
+/// let finding = check(&cooling, Authority::UsFoodCode2022, None).ok_or("no schedule")?;
+/// assert_eq!(legs(Authority::UsFoodCode2022, &finding).count(), 2);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn legs(authority: Authority, finding: &Finding) -> impl Iterator<Item = &'static Cited<Leg>> {
+    let row = finding.rows.into_iter().flatten().next();
+    let judged = |leg: &&Cited<Leg>| row.is_some_and(|row| row.key == leg.row.key);
+    let all = move || schedules(authority).iter().flat_map(|(_, rows, _)| rows.iter());
+    let schedule = all().find(judged).map(|leg| leg.value.schedule);
+    // Several schedules may lie in one table.
+    let table = schedules(authority).iter().find(|(name, ..)| Some(*name) == schedule);
+    let rows = table.map_or(&[][..], |(_, rows, _)| rows);
+    rows.iter().filter(move |leg| Some(leg.value.schedule) == schedule)
+}
+
 /// How a food cools.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Cooling<'a> {

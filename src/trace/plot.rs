@@ -113,11 +113,14 @@ fn draw(svg: &mut String, drawing: &Drawing<'_>, begin: f64, end: f64) -> Result
         .y_label_formatter(&|degrees| format!("{degrees:.0}"))
         .draw()?;
     let text = ("sans-serif", 14).into_font();
+    // Names stand where the line is not: left of a rising one, in the middle of a falling one.
+    let falls = matches!((inside.first(), inside.last()), (Some(a), Some(b)) if b.1 < a.1);
+    let named_at = if falls { begin + (end - begin) * 0.5 } else { begin };
     for level in drawing.levels {
         let at = level.at.on(drawing.scale).value();
         let line = DashedLineSeries::new([(begin, at), (end, at)], 2, 4, BLACK.stroke_width(1));
         chart.draw_series(line)?;
-        let name = Text::new(level.name.clone(), (begin, at + room * 0.5), text.clone());
+        let name = Text::new(level.name.clone(), (named_at, at + room * 0.5), text.clone());
         chart.draw_series(core::iter::once(name))?;
         if let Some(met) = level.met {
             let mark = TriangleMarker::new((met / 3600.0, at), 7, BLACK.filled());

@@ -208,3 +208,19 @@ fn hot_holding_is_judged_by_the_food_code_and_unproven_without_it() {
     assert_eq!(verdict("us-fsis", &hold(140), "cook/hot-holding"), None);
     assert_eq!(verdict("us-fsis", &hold(140), "store/warm-time"), Some("unproven"));
 }
+
+#[test]
+fn how_it_cools_is_drawn_with_the_ends_of_its_clocks() {
+    let folder = tempfile::tempdir().unwrap();
+    let example =
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("examples/recipes/farm-stall-ring-sausage.toml");
+    let output = check(&[example.to_str().unwrap(), "--plots", folder.path().to_str().unwrap()]);
+    assert!(output.status.success());
+    let path = folder.path().join("farm-stall-ring-sausage-1-cooling.svg");
+    let svg = fs::read_to_string(path).unwrap();
+    for named in ["80 °F within 1 h 30 min of 130 °F", "40 °F within 5 h of 80 °F"] {
+        assert!(svg.contains(named), "{named}");
+    }
+    // Both ends were reached, and are marked.
+    assert_eq!(svg.matches("<polygon").count(), 2);
+}

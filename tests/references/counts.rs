@@ -3,7 +3,7 @@
 
 use greenweight_references::References;
 
-const ROWS: [(&str, usize); 196] = [
+const ROWS: [(&str, usize); 197] = [
     // 9 CFR 424.21(c): nitrite and nitrate for pickle, dry cure and chopped meat.
     ("cure/us-ingoing", 6),
     // The same: ten rows of accelerators. That of citric acid and citrates stands apart, and that
@@ -172,6 +172,8 @@ const ROWS: [(&str, usize); 196] = [
     ("chill/inactivation-regressions", 9),
     // Nine, of which the English ceiling of chilled food stands with cold holding.
     ("chill/national", 8),
+    // Twenty-six coolings with growth, four roasts, six cooling times and one slow smoke.
+    ("chill/measured-cooling", 37),
     ("chill/post-lethality", 19),
     ("chill/slow-cool-conditions", 5),
     ("chill/slow-heating", 2),

@@ -2,11 +2,13 @@
 
 use std::path::Path;
 
+use greenweight::chill;
 use greenweight::cook::{Animals, Verdicts, table_for};
+use greenweight::finding::Finding;
 use greenweight::food::Food;
 use greenweight::recipe::{Component, Recipe};
 use greenweight::report::Checkup;
-use greenweight::trace::{Drawing, Level, to_svg};
+use greenweight::trace::{Drawing, Level, Point, to_svg};
 use greenweight::units::{PrintedTemperature, Scale, show_duration};
 
 /// Draws every record into a folder: `<document>-<component>.svg`.
@@ -16,6 +18,11 @@ pub(crate) fn draw_all(checkups: &[Checkup<'_>], folder: &Path) -> Result<(), St
     for checkup in checkups {
         let stem = checkup.path.file_stem().unwrap_or_default().to_string_lossy();
         for (n, component) in checkup.recipe.components.iter().enumerate() {
+            draw_cooling(
+                checkup,
+                component,
+                &folder.join(format!("{stem}-{}-cooling.svg", n + 1)),
+            )?;
             let [first, _, ..] = component.record.as_slice() else { continue };
             let drawing = Drawing {
                 title: &component.name,
@@ -25,12 +32,74 @@ pub(crate) fn draw_all(checkups: &[Checkup<'_>], folder: &Path) -> Result<(), St
                 levels: &levels(&checkup.recipe, component, first.scale()),
             };
             let path = folder.join(format!("{stem}-{}.svg", n + 1));
-            let svg = to_svg(&drawing).map_err(|error| error.to_string())?;
-            std::fs::write(&path, svg)
-                .map_err(|error| format!("{} cannot be written: {error}", path.display()))?;
+            write(&drawing, &path)?;
         }
     }
     Ok(())
+}
+
+fn write(drawing: &Drawing<'_>, path: &Path) -> Result<(), String> {
+    let svg = to_svg(drawing).map_err(|error| error.to_string())?;
+    std::fs::write(path, svg)
+        .map_err(|error| format!("{} cannot be written: {error}", path.display()))
+}
+
+/// The warmest part from its hottest on, with the ends of the clocks that it was judged by.
+fn draw_cooling(
+    checkup: &Checkup<'_>,
+    component: &Component<'_>,
+    path: &Path,
+) -> Result<(), String> {
+    let judged = |finding: &Finding| finding.rule.id == "chill/cooling";
+    let of_component = checkup.findings.iter().filter(|checked| {
+        checkup
+            .recipe
+            .components
+            .get(checked.component)
+            .is_some_and(|c| core::ptr::eq(c, component))
+    });
+    let findings: Vec<_> = of_component.map(|c| c.finding).filter(judged).collect();
+    let curve = &component.cooling;
+    let by =
+        |(_, a): &(usize, &Point), (_, b): &(usize, &Point)| a.celsius().total_cmp(&b.celsius());
+    let hottest = curve.iter().enumerate().max_by(by).map_or(0, |(n, _)| n);
+    let curve = curve.get(hottest..).unwrap_or_default();
+    let ([first, _, ..], false) = (curve, findings.is_empty()) else { return Ok(()) };
+    let scale = first.scale();
+    let answering = checkup.recipe.held_to.iter().filter(|&&authority| chill::answers(authority));
+    let levels: Vec<_> = answering
+        .zip(&findings)
+        .flat_map(|(&authority, finding)| {
+            chill::legs(authority, finding).map(move |leg| (authority, leg))
+        })
+        .map(|(authority, leg)| Level {
+            name: format!(
+                "{}: {} within {} of {}",
+                authority.key(),
+                printed(leg.value.to, scale),
+                show_duration(leg.value.most),
+                printed(leg.value.from, scale)
+            ),
+            at: leg.value.to.on(scale),
+            met: reached(curve, leg.value.to),
+        })
+        .collect();
+    let title = format!("{}, cooling", component.name);
+    write(&Drawing { title: &title, scale, inside: curve, chamber: &[], levels: &levels }, path)
+}
+
+/// When a cooling curve was at or below a temperature first, in seconds.
+fn reached(curve: &[Point], to: PrintedTemperature) -> Option<f64> {
+    let celsius = to.on(Scale::Celsius).value();
+    let below =
+        |pair: &&[Point]| matches!(pair, [a, b] if a.celsius() > celsius && b.celsius() <= celsius);
+    match curve.windows(2).find(below)? {
+        [a, b] => {
+            let share = (a.celsius() - celsius) / (a.celsius() - b.celsius());
+            Some(a.seconds() + share * (b.seconds() - a.seconds()))
+        }
+        _ => None,
+    }
 }
 
 /// Of every authority with a table of times: the row that was met first, or the one that was

@@ -33,6 +33,9 @@ fn the_coldest_probe_counts_whatever_the_order_of_the_columns() {
 #[case::over_midnight("2026-02-28 23:59:30", "2026-03-01 00:00:10", 40.0)]
 #[case::over_a_leap_day("2028-02-28 12:00", "2028-03-01T12:00:00", 2.0 * 86_400.0)]
 #[case::over_a_year("2026-12-31 12:00", "2027-01-01 12:00", 86_400.0)]
+#[case::over_the_leap_day_of_a_fourth_century("2000-02-29 23:00", "2000-03-01 01:00", 7200.0)]
+#[case::over_a_century_without_one("2100-02-28 23:00", "2100-03-01 01:00", 7200.0)]
+#[case::a_leap_second("2016-12-31 23:59:60", "2017-01-01 00:00:10", 10.0)]
 #[case::within_a_day("08:00", "14:05:30", 21_930.0)]
 fn a_clock_is_read_from_where_the_record_began(
     #[case] first: &str,
@@ -54,6 +57,9 @@ fn a_clock_is_read_from_where_the_record_began(
 #[case::infinite("t,c\n0,50\ninf,60\n", TimeColumn::Minutes, 3, "finite")]
 #[case::impossible("t,c\n0,5000\n", TimeColumn::Minutes, 2, "outside")]
 #[case::no_such_day("t,c\n2026-02-30 10:00,50\n", TimeColumn::Clock, 2, "no time")]
+#[case::midnight_of_the_next_day("t,c\n24:00,50\n", TimeColumn::Clock, 2, "no time")]
+#[case::no_such_minute("t,c\n10:60,50\n", TimeColumn::Clock, 2, "no time")]
+#[case::no_such_second("t,c\n10:00:61,50\n", TimeColumn::Clock, 2, "no time")]
 #[case::no_such_hour("t,c\n25:00,50\n", TimeColumn::Clock, 2, "no time")]
 #[case::a_short_row("t,c\n0,50\n1\n", TimeColumn::Minutes, 3, "")]
 #[case::no_such_column(
@@ -111,4 +117,47 @@ proptest! {
             }
         }
     }
+}
+
+#[rstest]
+#[case(TimeColumn::Seconds, "seconds", 1.0)]
+#[case(TimeColumn::Minutes, "minutes", 60.0)]
+#[case(TimeColumn::Hours, "hours", 3600.0)]
+#[case(TimeColumn::Clock, "clock", f64::NAN)]
+fn a_column_of_times_has_its_unit(
+    #[case] written: TimeColumn,
+    #[case] key: &str,
+    #[case] one: f64,
+) {
+    assert_eq!(written.key(), key);
+    if one.is_finite() {
+        let found = read("t,c\n0,50\n1.5,60\n", written, &["c"]).unwrap();
+        assert_eq!(found[1].seconds(), 1.5 * one);
+    }
+}
+
+#[test]
+fn the_warmest_probe_is_kept_beside_the_coldest_whatever_their_order() {
+    let file = "t,a,b,c\n0,60,62,61\n1,60,59,58\n2,57,58,59\n";
+    for probes in [["a", "b", "c"], ["c", "a", "b"], ["b", "c", "a"]] {
+        let columns = Columns {
+            probes: probes.to_vec(),
+            ..Columns::new("t", TimeColumn::Minutes, "", Scale::Celsius)
+        };
+        let found: Vec<_> = read_csv(file.as_bytes(), &columns)
+            .unwrap()
+            .map(|instant| instant.unwrap())
+            .map(|instant| (instant.inside.celsius(), instant.warmest.celsius()))
+            .collect();
+        assert_eq!(found, [(60.0, 62.0), (58.0, 60.0), (57.0, 59.0)]);
+    }
+}
+
+#[test]
+fn a_probe_that_is_off_moves_a_point_both_ways() {
+    let off = greenweight::units::read_tolerance("2 °C").unwrap();
+    let point = read("t,c\n0,50\n", TimeColumn::Minutes, &["c"]).unwrap()[0];
+    assert_eq!(point.more(off).unwrap().celsius(), 52.0);
+    assert_eq!(point.less(off).unwrap().celsius(), 48.0);
+    assert_eq!(point.more(off).unwrap().seconds(), point.seconds());
 }

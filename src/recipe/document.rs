@@ -87,6 +87,10 @@ pub struct Component<'a> {
     pub aims: Vec<Aim>,
     /// The smallest piece that is cooked.
     pub piece: Option<Mass>,
+    /// The day it is made: the first of its days.
+    pub made_on: Option<Date>,
+    /// The day it is packed, where that is another one.
+    pub packed_on: Option<Date>,
     /// Where it stands in the document.
     pub place: Place,
 }
@@ -505,6 +509,8 @@ impl<'a> Component<'a> {
             recorded_in: None,
             aims: Vec::new(),
             piece: None,
+            made_on: None,
+            packed_on: None,
             place: Place::default(),
         }
     }

@@ -55,6 +55,8 @@ const COMPONENT: &[&str] = &[
     "recorded_in",
     "lethality",
     "piece",
+    "made_on",
+    "packed_on",
 ];
 const INGREDIENT: &[&str] = &[
     "name",
@@ -150,7 +152,7 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
     if components.is_empty() {
         fault(faults, keys.place, "there is no [[component]]: a recipe makes at least one thing");
     }
-    let date = date(keys, faults);
+    let date = date(keys, "date", faults);
     let components: Vec<_> = components
         .iter()
         .filter_map(|value| {
@@ -212,8 +214,8 @@ fn measures(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Measures> {
     measures
 }
 
-fn date(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Date> {
-    let value = keys.value("date")?;
+fn date(keys: &Keys<'_, '_>, key: &str, faults: &mut Faults) -> Option<Date> {
+    let value = keys.value(key)?;
     let place = value.span().into();
     let Some(date) = value
         .get_ref()
@@ -221,7 +223,8 @@ fn date(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Date> {
         .filter(|datetime| datetime.time.is_none())
         .and_then(|datetime| datetime.date)
     else {
-        fault(faults, place, "`date` is a day without quotes, as in date = 2026-01-31");
+        let message = format!("`{key}` is a day without quotes, as in {key} = 2026-01-31");
+        fault(faults, place, message);
         return None;
     };
     match Date::new(date.year, date.month, date.day) {
@@ -231,6 +234,19 @@ fn date(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Date> {
             None
         }
     }
+}
+
+fn packed_on(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Date> {
+    let packed = date(keys, "packed_on", faults)?;
+    let place = keys.value("packed_on").map_or(keys.place, |value| value.span().into());
+    match date(keys, "made_on", &mut Faults::new()) {
+        None => {
+            fault(faults, place, "`packed_on` needs `made_on` beside it: its days count from there")
+        }
+        Some(made) if packed < made => fault(faults, place, "it is packed before it is made"),
+        Some(_) => {}
+    }
+    Some(packed)
 }
 
 fn inside(bounds: &Bounds, value: f64) -> Result<(), OutOfRange> {
@@ -340,6 +356,8 @@ fn component<'i>(
             .table("recorded_in", RECORDED_IN, faults)
             .and_then(|keys| recorded_in(&keys, faults)),
         piece: keys.bounded("piece", read_mass, |mass| inside(&WEIGHT, mass.value), faults),
+        made_on: self::date(keys, "made_on", faults),
+        packed_on: packed_on(keys, faults),
         place: keys.place,
     }
 }

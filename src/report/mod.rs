@@ -1,6 +1,8 @@
 //! Findings as text for a cook and as JSON for a machine. Both say the same.
 
 mod json;
+#[cfg(feature = "calendar")]
+mod label;
 mod lines;
 mod text;
 mod words;
@@ -11,6 +13,9 @@ use crate::finding::Verdict;
 use crate::recipe::{Checked, Fault, Recipe};
 
 pub use json::to_json;
+#[cfg(feature = "calendar")]
+#[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
+pub use label::{Label, labels};
 pub use lines::Lines;
 pub use text::to_text;
 

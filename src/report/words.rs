@@ -161,6 +161,12 @@ fn mass(mass: Mass) -> String {
     format!("{grams} ({})", down(MassUnit::Ounce))
 }
 
+/// A temperature as a label prints it.
+#[cfg(feature = "calendar")]
+pub(super) fn temperature(at: Reading) -> String {
+    reading(at)
+}
+
 fn reading(reading: Reading) -> String {
     Shown::new(reading.value(), reading.scale().symbol()).to_string()
 }

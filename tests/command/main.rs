@@ -9,6 +9,7 @@ mod curing;
 mod dose;
 mod faults;
 mod keeping;
+mod label;
 mod record;
 mod schema;
 

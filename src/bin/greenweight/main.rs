@@ -10,7 +10,7 @@ use clap::{Parser, Subcommand, ValueEnum};
 
 use greenweight::finding::{Place, Verdict};
 use greenweight::recipe::{Fault, Recipe};
-use greenweight::report::{Checkup, Unread, to_json, to_text};
+use greenweight::report::{Checkup, Unread, labels, to_json, to_text};
 
 /// Holds recipes against published food-safety figures.
 #[derive(Parser)]
@@ -43,6 +43,12 @@ enum Verb {
         /// How many times the batch, as 2.5.
         #[arg(long)]
         times: f64,
+    },
+    /// The label of every component that says when it was made: what, how cold, use by, freeze by. Exit
+    /// status: 0 all have a day of use, 1 one has none, 2 something could not be read.
+    Label {
+        /// A recipe document (.toml).
+        path: PathBuf,
     },
     /// How much of this curing premix for this much meat, under this authority.
     Dose(Box<Dosing>),
@@ -109,6 +115,7 @@ fn main() -> ExitCode {
     match Arguments::parse().verb {
         Verb::Check { paths, format, plots } => check_all(&paths, format, plots.as_deref()),
         Verb::Scale { path, times } => scale_one(path, times),
+        Verb::Label { path } => label_one(path),
         Verb::Dose(dosing) => match dosing.answer() {
             Ok(answer) => {
                 print!("{answer}");
@@ -158,6 +165,31 @@ fn check_all(paths: &[PathBuf], format: Format, plots: Option<&Path>) -> ExitCod
         _ if !unread.is_empty() => ExitCode::from(2),
         Some(Verdict::Meets) => ExitCode::SUCCESS,
         _ => ExitCode::from(1),
+    }
+}
+
+fn label_one(path: PathBuf) -> ExitCode {
+    let document = file(path);
+    let checkup = match check(&document) {
+        Ok(checkup) => checkup,
+        Err(unread) => {
+            eprintln!("{}", explained(&unread, io::stderr().is_terminal()));
+            return ExitCode::from(2);
+        }
+    };
+    let labels = labels(&checkup);
+    if labels.is_empty() {
+        eprintln!("no component says when it was made: write made_on = 2026-01-31 in it");
+        return ExitCode::from(2);
+    }
+    for (n, label) in labels.iter().enumerate() {
+        let apart = if n > 0 { "\n" } else { "" };
+        print!("{apart}{label}");
+    }
+    if labels.iter().all(|label| label.use_by.is_ok()) {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::from(1)
     }
 }
 

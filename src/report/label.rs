@@ -1,0 +1,154 @@
+use std::fmt;
+
+use super::Checkup;
+use super::words::temperature;
+use crate::cite::Date;
+use crate::finding::{Finding, Limit, Measure, Verdict};
+use crate::recipe::{Component, StepKind};
+use crate::units::{Reading, Time, days};
+
+/// What a label on a pack may say of one component.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Label {
+    /// What it is.
+    pub what: String,
+    /// The day it was made, which is day 1.
+    pub made: Date,
+    /// The day it was packed.
+    pub packed: Date,
+    /// How cold it is kept, at most, in a refrigerator.
+    pub keep_at: Option<Reading>,
+    /// The last day of its use, and of freezing it; or why there is none.
+    pub use_by: Result<Date, String>,
+    /// Until when it is at its best in a freezer: advice about quality.
+    pub best_frozen: Option<Date>,
+}
+
+/// The rules that a day of use rests on.
+const RESTS_ON: [&str; 9] = [
+    "store/fridge-time",
+    "store/fridge-temperature",
+    "store/authority",
+    "store/garlic-in-oil",
+    "store/fresh-sauce",
+    "chill/date-mark",
+    "chill/cooling",
+    "shelf/pack-life",
+    "shelf/packaging-barrier",
+];
+
+/// The labels of a checked recipe: one for each component that says when it was made.
+///
+/// A day of use is the earliest that any rule it is held to, and the recipe itself, gives. Where one of
+/// those rules is broken or unproven there is none. Days are counted to the safe side: a pack that may be
+/// kept ten days has its tenth on the day after nine.
+#[must_use]
+pub fn labels(checkup: &Checkup<'_>) -> Vec<Label> {
+    let components = checkup.recipe.components.iter().enumerate();
+    components
+        .filter_map(|(n, component)| {
+            let found: Vec<_> = checkup
+                .findings
+                .iter()
+                .filter(|checked| checked.component == n)
+                .map(|checked| checked.finding)
+                .collect();
+            label(component, &found)
+        })
+        .collect()
+}
+
+fn label(component: &Component<'_>, findings: &[Finding]) -> Option<Label> {
+    let made = component.made_on?;
+    let of = |rule: &str| findings.iter().filter(move |f| f.rule.id == rule).collect::<Vec<_>>();
+    let ceilings = of("store/fridge-temperature");
+    let keep_at = ceilings.iter().filter_map(|finding| match finding.limit {
+        Some(Limit::AtMost(Measure::Temperature(at))) => Some(at),
+        _ => None,
+    });
+    // The lower end of what a chart says of the freezer is its advice.
+    let frozen = component.steps.iter().filter(|step| step.kind == StepKind::Freeze);
+    let best = frozen.filter_map(|step| step.like?.value.freeze.time());
+    let best_frozen = best.map(|time| time.low()).reduce(shorter);
+    Some(Label {
+        what: component.name.to_string(),
+        made,
+        packed: component.packed_on.unwrap_or(made),
+        keep_at: keep_at.reduce(|a, b| if b < a { b } else { a }),
+        use_by: use_by(component, findings, made),
+        best_frozen: best_frozen.and_then(|time| after(made, time)),
+    })
+}
+
+fn use_by(component: &Component<'_>, findings: &[Finding], made: Date) -> Result<Date, String> {
+    let rests = || findings.iter().filter(|f| RESTS_ON.contains(&f.rule.id));
+    if let Some(open) = rests().find(|finding| finding.verdict != Verdict::Meets) {
+        return Err(format!("{}: {}", open.rule.asks, open.verdict.words()));
+    }
+    let cold = component.steps.iter().filter(|step| step.kind == StepKind::Refrigerate);
+    let planned = cold.filter_map(|step| step.time).map(|time| time.value.high());
+    let planned = planned.reduce(|a, b| a + b);
+    let limits = rests().filter_map(|finding| {
+        let most = most(finding)?;
+        Some(match finding.rule.id {
+            // The day it is made is the first of these.
+            "chill/date-mark" | "shelf/pack-life" => most - days(1.0),
+            "store/fridge-time" | "store/garlic-in-oil" | "store/fresh-sauce" => most,
+            _ => return None,
+        })
+    });
+    let rule = limits.reduce(shorter).ok_or_else(|| "no rule says how long it keeps".to_owned())?;
+    let time = planned.map_or(rule, |planned| shorter(planned, rule));
+    after(made, time).ok_or_else(|| "the calendar ends before it".to_owned())
+}
+
+/// The time that a finding allows.
+fn most(finding: &Finding) -> Option<Time> {
+    match finding.limit {
+        Some(Limit::AtMost(Measure::Duration(most))) => Some(most),
+        _ => None,
+    }
+}
+
+fn shorter(a: Time, b: Time) -> Time {
+    if b < a { b } else { a }
+}
+
+/// The day a time later, in whole days.
+fn after(made: Date, time: Time) -> Option<Date> {
+    let whole = (time / days(1.0)).value.floor();
+    let mut day = made;
+    let mut count = 0.0;
+    // A year's worth at the most: nothing that is labelled keeps longer.
+    while count < whole && count < 3660.0 {
+        day = day.days_later(1)?;
+        count += 1.0;
+    }
+    Some(day)
+}
+
+impl fmt::Display for Label {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        writeln!(f, "{}", self.what)?;
+        writeln!(f, "  made on    {}", self.made)?;
+        writeln!(f, "  packed on  {}", self.packed)?;
+        if let Some(at) = self.keep_at {
+            writeln!(f, "  keep at    {} or below", temperature(at))?;
+        }
+        match &self.use_by {
+            Ok(day) => {
+                writeln!(f, "  use by     {day}")?;
+                writeln!(f, "  freeze by  {day}")?;
+            }
+            Err(why) => writeln!(f, "  use by     not given ({why})")?,
+        }
+        if let Some(day) = self.best_frozen {
+            writeln!(
+                f,
+                "  frozen     at its best until {day}; kept at 0 °F (−18 °C) it stays safe"
+            )?;
+        }
+        Ok(())
+    }
+}

@@ -9,8 +9,7 @@ use rstest::rstest;
 
 use super::example;
 
-const COOK: &str =
-    "[[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nto = \"168 °F\"\nhold = \"5 min\"\n[[component.cooling]]\nafter = \"0 h\"\ninside = \"160 °F\"\n[[component.cooling]]\nafter = \"80 min\"\ninside = \"65 °F\"\n[[component.cooling]]\nafter = \"4 h\"\ninside = \"38 °F\"\n";
+const COOK: &str = "[[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nto = \"168 °F\"\nhold = \"5 min\"\n[[component.cooling]]\nafter = \"0 h\"\ninside = \"160 °F\"\n[[component.cooling]]\nafter = \"80 min\"\ninside = \"65 °F\"\n[[component.cooling]]\nafter = \"4 h\"\ninside = \"38 °F\"\n";
 
 fn label(held_to: &str, component: &str, steps: &str) -> Label {
     let text = format!(

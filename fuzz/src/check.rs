@@ -2,7 +2,7 @@ use std::path::PathBuf;
 
 use greenweight::finding::{Force, Verdict};
 use greenweight::recipe::{Checked, Recipe};
-use greenweight::report::{Checkup, Unread, to_json, to_text};
+use greenweight::report::{Checkup, Unread, labels, to_json, to_text};
 use serde_json::Value;
 
 use crate::recipe::faults_have_places;
@@ -30,6 +30,11 @@ pub fn check(bytes: &[u8]) {
     assert!(!to_text(&checkups).is_empty());
     let report = json(&to_json(&checkups, &[]).expect("a report"));
     let [checkup] = &checkups;
+
+    for label in labels(checkup) {
+        assert!(label.use_by.is_err() || label.use_by.as_ref().is_ok_and(|day| *day >= label.made));
+        assert!(label.packed >= label.made && !label.to_string().is_empty());
+    }
 
     assert_eq!(report["files"][0]["verdict"], checkup.verdict().words());
     let printed = report["files"][0]["findings"].as_array().expect("findings");

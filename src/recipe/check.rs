@@ -21,6 +21,11 @@ const UNJUDGED: Missing = Missing::new(
     "keep it at 40 °F (4 °C) or below, or have the time in the warm checked by someone licensed to",
 );
 
+const DRYING: Missing = Missing::new(
+    "what makes a raw, dried product safe: its cure, its acid and its drying together",
+    "have the process checked by someone licensed to; an analysis of water activity and pH may show that it needs neither time nor temperature",
+);
+
 /// Every rule that can be reached from a recipe, room by room.
 pub const RULES: [&[Rule]; 10] = [
     &[WARM],
@@ -245,10 +250,17 @@ impl Recipe<'_> {
         for &authority in &self.held_to {
             smoke::check_fish(&fish, authority, report);
         }
+        let off = self.instruments.thermometer;
         if let Some(cure) = component.cure {
             let time = cure.time.map(|time| time.value);
-            let off = self.instruments.thermometer;
             report(smoke::check_brining(cure.at, time, off, cure.place));
+        } else if component.ingredients.iter().any(|ingredient| ingredient.in_pickle) {
+            // A brine without anything that cures is a hold.
+            let before = component.steps.iter().take_while(|step| !smokes(step));
+            for step in before.filter(|step| step.kind == StepKind::Hold) {
+                let time = step.time.map(|time| time.value);
+                report(smoke::check_brining(step.at, time, off, step.place));
+            }
         }
     }
 
@@ -270,6 +282,8 @@ impl Recipe<'_> {
                 place: step.place,
             })
             .collect();
+        let keeps_by_itself = component.cure.is_some()
+            || component.steps.iter().any(|step| step.kind == StepKind::Ferment);
         let after_the_cook = |n: usize| cooked_at.is_some_and(|cook| n > cook);
         let (mut ferments, mut chilled) = (false, false);
         for &authority in &self.held_to {
@@ -302,7 +316,9 @@ impl Recipe<'_> {
                 StepKind::Freeze | StepKind::Open => false,
             };
             let served = matches!(step.kind, StepKind::Hold | StepKind::Serve);
-            if unjudged && (component.raw || after_the_cook(n)) {
+            // What is cured or fermented and never cooked dries by rules of its own.
+            let dries = step.kind == StepKind::Hold && cooked_at.is_none() && keeps_by_itself;
+            if unjudged && !dries && (component.raw || after_the_cook(n)) {
                 ready.push(stay);
             }
             if warm && served && after_the_cook(n) && by_code {
@@ -318,7 +334,7 @@ impl Recipe<'_> {
                 let exposed = after_the_cook(n) || component.raw;
                 chill::says_how_long(authority) || (exposed && chill::says_exposure(authority))
             };
-            let judged = step.kind != StepKind::Thaw && self.held_to.iter().any(says);
+            let judged = step.kind != StepKind::Thaw && !dries && self.held_to.iter().any(says);
             if unjudged && judged {
                 stays.push(stay);
                 place = at.place;
@@ -331,7 +347,7 @@ impl Recipe<'_> {
                         .found(&known)
                         .limit(Limit::AtMost(ceiling))
                         .row(&store::HOME_REFRIGERATOR.row)
-                        .missing(UNJUDGED)
+                        .missing(if dries { DRYING } else { UNJUDGED })
                         .at(at.place),
                 );
             }

@@ -10,7 +10,7 @@ use crate::finding::{Finding, Place, Placed};
 use crate::food::Food;
 use crate::range::Range;
 use crate::shelf::{self, Packed};
-use crate::store::{self, Afterwards, Cold, Keeping, Sauce, Thaw};
+use crate::store::{self, Afterwards, Cold, FRESH_SAUCE, Keeping, Sauce, Thaw, chart_row};
 use crate::units::seconds;
 
 impl Recipe<'_> {
@@ -18,6 +18,8 @@ impl Recipe<'_> {
         let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
         let mut vacuum = false;
         let mut kept: [Option<Range<Time>>; 2] = [None, None];
+        // Its own rule names the row.
+        let fresh = fresh_sauce(component);
         // Ready to eat and kept cold, without the time in a freezer.
         let mut marked: Option<(Option<Range<Time>>, Place)> = None;
         for (n, step) in component.steps.iter().enumerate() {
@@ -40,7 +42,9 @@ impl Recipe<'_> {
             *kept = time.map(|time| time.value).or(*kept);
             let keeping = Keeping {
                 cold,
-                like: step.like,
+                like: step
+                    .like
+                    .or_else(|| fresh.then(|| chart_row(FRESH_SAUCE, self.date)).flatten()),
                 at: step.at,
                 thermometer: self.instruments.thermometer,
                 time,
@@ -168,6 +172,14 @@ impl Recipe<'_> {
         };
         store::check_sauce(&sauce, report);
     }
+}
+
+/// Whether it is a sauce of yogurt or cream with raw garlic or herbs.
+fn fresh_sauce(component: &Component<'_>) -> bool {
+    let holds = |kinds: &[Kind]| component.ingredients.iter().any(|i| kinds.contains(&i.kind));
+    component.food == Food::Sauce
+        && holds(&[Kind::RawGarlic, Kind::FreshHerbs])
+        && holds(&[Kind::Yogurt, Kind::Cream])
 }
 
 /// Both times together; `None` where one is not known.

@@ -42,7 +42,7 @@ pub use freezing::{
     EquivalentTime, Heats, LifeUsed, NotFreezing, Pack, PracticalLife, Shape, Span,
     equivalent_time, life_between, practical_life, q10,
 };
-pub use sauce::{GarlicInOil, Sauce, check_sauce, garlic_in_oil};
+pub use sauce::{FRESH_SAUCE, GarlicInOil, Sauce, check_sauce, garlic_in_oil};
 pub use table::*;
 pub use thaw::{
     Afterwards, Thaw, ThawBird, Thawing, check_thaw, says_thawing, thaw_time, thaw_turkey,

@@ -32,6 +32,9 @@ pub struct GarlicInOil {
     pub current: bool,
 }
 
+/// The row of the storage chart that is nearest to a sauce of yogurt or cream with raw garlic or herbs.
+pub const FRESH_SAUCE: &str = "salad/mixed";
+
 /// A sauce that is never cooked, as the recipe plans it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Sauce {
@@ -68,7 +71,7 @@ pub fn check_sauce(sauce: &Sauce, report: &mut impl FnMut(Finding)) {
             keep(sauce, &GARLIC, row.value.most, &row.row, BOTULISM, report);
         }
     } else if sauce.dairy {
-        let salad = chart_row("salad/mixed", None);
+        let salad = chart_row(FRESH_SAUCE, None);
         if let Some((row, most)) = salad.and_then(|row| Some((row, row.value.refrigerate.time()?)))
         {
             keep(sauce, &FRESH, most.high(), &row.row, ACID, report);

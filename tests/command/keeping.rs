@@ -414,3 +414,48 @@ fn only_a_thaw_says_how() {
     let error = Recipe::read(&text).unwrap_err();
     assert!(error.to_string().contains("belongs to a step with do = \"thaw\""), "{error}");
 }
+
+#[test]
+fn a_brine_without_anything_that_cures_is_judged_as_a_hold() {
+    let pickle = "[[component.ingredient]]\nname = \"salt\"\nkind = \"salt\"\namount = \"100 g\"\npart = \"pickle\"\n";
+    let of = |at: &str, pickle: &str| {
+        let hold = step("hold", &format!("at = \"{at}\"\nfor = \"12 h\""));
+        verdicts("us-fda", "food = \"fish\"", &[pickle, &hold, COLD], "smoke/brining")
+    };
+    assert_eq!(of("36 °F", pickle), ["meets"]);
+    assert_eq!(of("42 °F", pickle), ["breaks"]);
+    assert!(of("42 °F", "").is_empty(), "without a pickle it is only kept");
+}
+
+#[test]
+fn a_fresh_sauce_needs_no_row_of_the_chart() {
+    let kinds = sauce(&["yogurt", "raw-garlic"]);
+    let of = |time: &str| {
+        let kept = step("refrigerate", &format!("at = \"38 °F\"\nfor = \"{time}\""));
+        verdicts("us-consumer", "food = \"sauce\"", &[&kinds, &kept], "store/fridge-time")
+    };
+    assert_eq!(of("3 days"), ["meets"]);
+    assert_eq!(of("5 days"), ["breaks"]);
+}
+
+// A drying room is no kitchen table: what is cured or fermented and never cooked is unproven there.
+#[rstest]
+#[case::fermented(
+    "",
+    "[[component.step]]\ndo = \"ferment\"\nat = \"75 °F\"\nfor = \"30 h\"\nph = 5.2\n"
+)]
+#[case::cured("cure = { method = \"dry-rub\" }", "")]
+fn drying_is_unproven_and_not_time_in_the_warm(#[case] cure: &str, #[case] ferment: &str) {
+    let dry = step("hold", "at = \"55 °F\"\nfor = \"20 days\"");
+    let component = format!("food = \"whole-meat\"\nraw = true\n{cure}");
+    let of = |rule| verdicts("us-consumer\", \"us-fsis", &component, &[PORK, ferment, &dry], rule);
+    assert!(!of("chill/warm-time").contains(&"breaks"), "{:?}", of("chill/warm-time"));
+    assert_eq!(of("store/warm-time"), ["unproven"]);
+    let plain = verdicts(
+        "us-consumer",
+        "food = \"whole-meat\"\nraw = true",
+        &[PORK, &dry],
+        "chill/warm-time",
+    );
+    assert_eq!(plain, ["breaks"]);
+}

@@ -161,6 +161,7 @@ fn run(case: &Case) -> Answer {
         "model_rate" => chill::model_rate(case),
         "model_stage" => chill::model_stage(case),
         "plank" => store::plank(case),
+        "plank_enthalpy" => store::enthalpy(case),
         "plank_ratio" => store::plank_ratio(case),
         "freezing_time" => store::freezing_time(case),
         "freezing_regression" => store::freezing_regression(case),

@@ -247,3 +247,16 @@ pub fn airless(case: &Case) -> Answer {
     }
     answer
 }
+
+pub fn enthalpy(case: &Case) -> Answer {
+    let (heats, span) = (
+        Heats {
+            unfrozen: case.number("unfrozen"),
+            latent: case.number("latent"),
+            frozen: case.number("frozen"),
+        },
+        [reading(case, "start"), reading(case, "freezing"), reading(case, "mean")],
+    );
+    let [start, freezing, mean] = span;
+    Answer::from([("total", json!(heats.in_place_of_latent(start, freezing, mean)))])
+}

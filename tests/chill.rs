@@ -3,9 +3,9 @@
 
 use greenweight::authority::Authority;
 use greenweight::chill::{
-    AUSTRALIA, COOLING_US, Cooling, FOOD_CODE_COOLING, Growth, Holds, LegClock, Rate,
-    SLOW_COOL_CONDITIONS, Stay, Was, check, degree_hours, degree_hours_between, listeria_rate_at,
-    longest_fermentation, warm,
+    AUSTRALIA, COOLING_US, Cooling, FOOD_CODE_COOLING, Factor, Growth, Holds, LegClock, Pathogen,
+    Rate, SLOW_COOL_CONDITIONS, Stay, Was, check, degree_hours, degree_hours_between,
+    growth_limits, growth_models, listeria_rate_at, longest_fermentation, strictest_growth, warm,
 };
 use greenweight::cite::Date;
 use greenweight::finding::{Place, Verdict};
@@ -499,4 +499,58 @@ proptest! {
         prop_assert!(bad != Verdict::Meets || good == Verdict::Meets);
         prop_assert!(bad != Verdict::Breaks || good == Verdict::Breaks);
     }
+}
+
+#[test]
+fn every_source_keeps_its_limit_and_the_strictest_counts() {
+    use Factor::{Activity, Celsius, Ph, Salt};
+    let strictest =
+        |pathogen, factor| strictest_growth(pathogen, factor).and_then(|row| row.value.of(factor));
+    for (pathogen, factor, expected) in [
+        (Pathogen::Perfringens, Celsius, 10.0),
+        (Pathogen::Campylobacter, Celsius, 25.0),
+        (Pathogen::EscherichiaColi, Celsius, 2.5),
+        (Pathogen::Listeria, Celsius, -1.5),
+        (Pathogen::Listeria, Activity, 0.90),
+        (Pathogen::Listeria, Salt, 16.0),
+        (Pathogen::Salmonella, Ph, 3.7),
+        (Pathogen::BotulinumNonProteolytic, Activity, 0.965),
+        (Pathogen::StaphylococcusToxin, Activity, 0.85),
+        (Pathogen::StaphylococcusGrowth, Activity, 0.83),
+    ] {
+        assert_eq!(strictest(pathogen, factor), Some(expected), "{pathogen:?} {factor:?}");
+        for row in growth_limits(pathogen) {
+            let Some(value) = row.value.of(factor) else { continue };
+            let milder = if factor == Salt { value <= expected } else { value >= expected };
+            assert!(milder, "{}: {value}", row.row.key);
+        }
+    }
+    assert_eq!(growth_limits(Pathogen::Perfringens).count(), 3);
+    assert_eq!(growth_limits(Pathogen::VibrioVulnificus).count(), 1);
+}
+
+// Measured on sausage and in meat, beside what the two models and the cardinal temperatures say: the
+// same order of size, and up to twice apart.
+#[test]
+fn rates_that_were_measured_stand_beside_those_of_models() {
+    let references = greenweight_references::References::read();
+    let chicken = growth_models().find(|row| row.value.organism == "Salmonella").unwrap();
+    let mut beside = 0;
+    for row in &references.table("chill/growth-measured").rows {
+        let at = celsius(row.number("temp_c"));
+        let (measured, model) = match row.maybe_number("rate_log10_per_h") {
+            Some(rate) => (rate, chicken.value.rate.at(at) / std::f64::consts::LN_10),
+            None => (row.number("rate_ln_per_h"), BEEF.at(at)),
+        };
+        println!("{:<30} measured {measured:.3}, model {model:.3}", row.key);
+        assert!(model > measured * 0.4 && model < measured * 5.0, "{}: {model}", row.key);
+        beside += 1;
+    }
+    assert_eq!(beside, 12);
+    // The nitrite of 10 ppm went with faster growth than none: a little is no protection.
+    let rate = |key: &str| {
+        let rows = &references.table("chill/growth-measured").rows;
+        rows.iter().find(|row| row.key == key).unwrap().number("rate_log10_per_h")
+    };
+    assert!(rate("salmonella-10-c-10-ppm-1-salt") > rate("salmonella-10-c-0-ppm-1-salt"));
 }

@@ -10,6 +10,8 @@
 #![doc = include_str!("../../references/pages/chill/australia.md")]
 #![doc = include_str!("../../references/pages/chill/degree-hours.md")]
 #![doc = include_str!("../../references/pages/chill/warm-time.md")]
+#![doc = include_str!("../../references/pages/chill/growth-limits.md")]
+#![doc = include_str!("../../references/pages/chill/growth-models.md")]
 #![doc = include_str!("../../references/pages/chill/exposure.md")]
 #![doc = include_str!("../../references/pages/chill/exposure-summary.md")]
 
@@ -19,6 +21,7 @@ mod date_mark;
 mod exposure;
 mod ferment;
 mod growth;
+mod limits;
 mod warm;
 #[rustfmt::skip]
 mod table;
@@ -36,5 +39,6 @@ pub use ferment::{
     longest_fermentation,
 };
 pub use growth::{Growth, Model, Prediction, Rate, growth_models, listeria_rate_at};
+pub use limits::{Factor, GrowthLimit, Pathogen, growth_limits, strictest_growth};
 pub use table::*;
 pub use warm::{Stay, WarmTime, Was, says_how_long, warm};

@@ -6,6 +6,7 @@ use super::check::Formula;
 use super::exposure::{Exposure, ReadyToEat};
 use super::ferment::DegreeHours;
 use super::growth::{Model, Rate};
+use super::limits::{GrowthLimit, Pathogen};
 use super::warm::{WarmTime, Was};
 use crate::authority::Authority;
 use crate::finding::Limit;
@@ -1000,6 +1001,392 @@ pub static FOOD_CODE_COOLING: [Cited<Leg>; 2] = [
     },
 ];
 
+/// Limits of growth of pathogens, 1992
+pub static GROWTH_LIMITS_1992: [Cited<GrowthLimit>; 15] = [
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Salmonella, celsius: Some(6.5), ph: Some(4.5), activity: Some(0.95), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "salmonella",
+            printed: "Salmonella: from 6.5 °C, to 47 °C, pH from 4.5, water activity above 0.95",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Salmonella", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "aw: S. Newport 0.941, S. Typhimurium 0.945",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumProteolytic, celsius: Some(10.0), ph: Some(4.7), activity: Some(0.93), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "c-botulinum-a-and-b",
+            printed: "C. botulinum A and B: from 10 °C, to 50 °C, pH from 4.7, pH to 9, water activity above 0.93",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row C. botulinum A and B", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumNonProteolytic, celsius: Some(5.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "c-botulinum-non-proteolytic-b",
+            printed: "C. botulinum non-proteolytic B: from 5 °C",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row C. botulinum non-proteolytic B", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumNonProteolytic, celsius: Some(3.3), ph: None, activity: Some(0.965), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "c-botulinum-e",
+            printed: "C. botulinum E: from 3.3 °C, water activity above 0.965",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row C. botulinum E", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "upper temperature printed 15-30",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumNonProteolytic, celsius: Some(4.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "c-botulinum-f",
+            printed: "C. botulinum F: from 4 °C",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row C. botulinum F", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::StaphylococcusGrowth, celsius: Some(7.0), ph: Some(4.2), activity: Some(0.86), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "s-aureus",
+            printed: "S. aureus: from 7 °C, to 45 °C, pH from 4.2, pH to 9.3, water activity above 0.86",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row S. aureus", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Campylobacter, celsius: Some(25.0), ph: Some(5.5), activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "campylobacter-jejuni",
+            printed: "Campylobacter jejuni: from 25 °C, to 42 °C, pH from 5.5, pH to 8",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Campylobacter jejuni", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "lower than A-1 (30 C)",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Yersinia, celsius: Some(1.0), ph: Some(4.4), activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "yersinia-enterocolitica",
+            printed: "Yersinia enterocolitica: from 1 °C, to 44 °C, pH from 4.4, pH to 9",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Yersinia enterocolitica", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Listeria, celsius: Some(0.0), ph: Some(4.4), activity: Some(0.92), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "listeria-monocytogenes",
+            printed: "Listeria monocytogenes: from 0 °C, to 45 °C, pH from 4.4, pH to 9.4, water activity above 0.92",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Listeria monocytogenes", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "aw updated from ICMSF 1996",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::VibrioCholerae, celsius: Some(8.0), ph: Some(6.0), activity: Some(0.95), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "vibrio-cholerae-o1",
+            printed: "Vibrio cholerae O1: from 8 °C, to 42 °C, pH from 6, pH to 9.6, water activity above 0.95",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Vibrio cholerae O1", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::VibrioParahaemolyticus, celsius: Some(12.8), ph: Some(5.0), activity: Some(0.94), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "vibrio-parahaemolyticus",
+            printed: "Vibrio parahaemolyticus: from 12.8 °C, to 40 °C, pH from 5, pH to 9.6, water activity above 0.94",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Vibrio parahaemolyticus", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Perfringens, celsius: Some(10.0), ph: Some(5.5), activity: Some(0.93), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "c-perfringens",
+            printed: "C. perfringens: from 10 °C, to 52 °C, pH from 5.5, pH to 8, water activity above 0.93",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row C. perfringens", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BacillusCereus, celsius: Some(10.0), ph: Some(4.9), activity: Some(0.95), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "bacillus-cereus",
+            printed: "Bacillus cereus: from 10 °C, to 49 °C, pH from 4.9, pH to 9.3, water activity above 0.95",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Bacillus cereus", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::EscherichiaColi, celsius: Some(2.5), ph: Some(4.6), activity: Some(0.935), salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "escherichia-coli",
+            printed: "Escherichia coli: from 2.5 °C, to 45 °C, pH from 4.6, pH to 9.5, water activity above 0.935",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Escherichia coli", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Shigella, celsius: Some(8.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-limits-1992",
+            key: "shigella",
+            printed: "Shigella: from 8 °C, to 45 °C",
+            citation: Citation { source: &sources::BAD_BUG_1992, place: "row Shigella", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "pH upper 9-11",
+        },
+    },
+];
+
+/// Limits of growth, other sources
+pub static GROWTH_LIMITS_OTHER: [Cited<GrowthLimit>; 4] = [
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Listeria, celsius: Some(-1.5), ph: Some(4.2), activity: Some(0.9), salt: Some(16.0) },
+        row: Row {
+            table: "chill/growth-limits-other",
+            key: "listeria-monocytogenes",
+            printed: "Listeria monocytogenes: from -1.5 or 3 °C, to 45 °C, pH from 4.2 or 4.3, water activity from 0.9 or 0.93",
+            citation: Citation { source: &sources::SANCO_LM_2008, place: "growth table", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "a no-growth aw of 0.92 is not safe if the 0.90 end is right",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumNonProteolytic, celsius: Some(3.3), ph: Some(5.0), activity: Some(0.97), salt: None },
+        row: Row {
+            table: "chill/growth-limits-other",
+            key: "c-botulinum-type-e-and-non-proteolytic",
+            printed: "C. botulinum type E and non-proteolytic: from 3.3 °C, to 45 °C, pH from 5, pH to 9, water activity from 0.97",
+            citation: Citation { source: &sources::SNYDER_SUMMARY, place: "entry 3 (Hauschild 1989)", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumNonProteolytic, celsius: Some(3.3), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-limits-other",
+            key: "c-botulinum-type-e-and-non-proteolytic-b-f",
+            printed: "C. botulinum type E and non-proteolytic B, F: from 3.3 °C",
+            citation: Citation { source: &sources::FDA_HAZ_CH8_3ED, place: "Potential Food Safety Hazard", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumProteolytic, celsius: Some(10.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-limits-other",
+            key: "c-botulinum-type-a-and-proteolytic-b-f",
+            printed: "C. botulinum type A and proteolytic B, F: from 10 °C",
+            citation: Citation { source: &sources::FDA_HAZ_CH8_3ED, place: "Potential Food Safety Hazard", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
+/// Limits of growth of pathogens, FDA fish guide Table A-1
+pub static GROWTH_LIMITS: [Cited<GrowthLimit>; 15] = [
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BacillusCereus, celsius: Some(4.0), ph: Some(4.3), activity: Some(0.92), salt: Some(10.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "bacillus-cereus",
+            printed: "Bacillus cereus: from 4 °C, to 55 °C, pH from 4.3, pH to 9.3, water activity from 0.92, to 10 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "growth much delayed, over 24 h, at 131 F (footnote 1)",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Campylobacter, celsius: Some(30.0), ph: Some(4.9), activity: Some(0.987), salt: Some(1.7) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "campylobacter-jejuni",
+            printed: "Campylobacter jejuni: from 30 °C, to 45 °C, pH from 4.9, pH to 9.5, water activity from 0.987, to 1.7 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumProteolytic, celsius: Some(10.0), ph: Some(4.6), activity: Some(0.935), salt: Some(10.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "clostridium-botulinum-type-a-proteolytic-b-and-f",
+            printed: "Clostridium botulinum type A, proteolytic B and F: from 10 °C, to 48 °C, pH from 4.6, pH to 9, water activity from 0.935, to 10 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumNonProteolytic, celsius: Some(3.3), ph: Some(5.0), activity: Some(0.97), salt: Some(5.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "clostridium-botulinum-type-e-non-proteolytic-b-and-f",
+            printed: "Clostridium botulinum type E, non-proteolytic B and F: from 3.3 °C, to 45 °C, pH from 5, pH to 9, water activity from 0.97, to 5 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Perfringens, celsius: Some(10.0), ph: Some(5.0), activity: Some(0.93), salt: Some(7.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "clostridium-perfringens",
+            printed: "Clostridium perfringens: from 10 °C, to 52 °C, pH from 5, pH to 9, water activity from 0.93, to 7 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::EscherichiaColi, celsius: Some(6.5), ph: Some(4.0), activity: Some(0.95), salt: Some(6.5) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "escherichia-coli-pathogenic",
+            printed: "Escherichia coli (pathogenic): from 6.5 °C, to 49.4 °C, pH from 4, pH to 10, water activity from 0.95, to 6.5 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Listeria, celsius: Some(-0.4), ph: Some(4.4), activity: Some(0.92), salt: Some(10.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "listeria-monocytogenes",
+            printed: "Listeria monocytogenes: from -0.4 °C, to 45 °C, pH from 4.4, pH to 9.4, water activity from 0.92, to 10 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Salmonella, celsius: Some(5.2), ph: Some(3.7), activity: Some(0.94), salt: Some(8.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "salmonella",
+            printed: "Salmonella: from 5.2 °C, to 46.2 °C, pH from 3.7, pH to 9.5, water activity from 0.94, to 8 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Shigella, celsius: Some(6.1), ph: Some(4.8), activity: Some(0.96), salt: Some(5.2) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "shigella",
+            printed: "Shigella: from 6.1 °C, to 47.1 °C, pH from 4.8, pH to 9.3, water activity from 0.96, to 5.2 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::StaphylococcusGrowth, celsius: Some(7.0), ph: Some(4.0), activity: Some(0.83), salt: Some(20.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "staphylococcus-aureus-growth",
+            printed: "Staphylococcus aureus, growth: from 7 °C, to 50 °C, pH from 4, pH to 10, water activity from 0.83, to 20 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::StaphylococcusToxin, celsius: Some(10.0), ph: Some(4.0), activity: Some(0.85), salt: Some(10.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "staphylococcus-aureus-toxin",
+            printed: "Staphylococcus aureus, toxin: from 10 °C, to 48 °C, pH from 4, pH to 9.8, water activity from 0.85, to 10 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::VibrioCholerae, celsius: Some(10.0), ph: Some(5.0), activity: Some(0.97), salt: Some(6.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "vibrio-cholerae",
+            printed: "Vibrio cholerae: from 10 °C, to 43 °C, pH from 5, pH to 10, water activity from 0.97, to 6 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::VibrioParahaemolyticus, celsius: Some(5.0), ph: Some(4.8), activity: Some(0.94), salt: Some(10.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "vibrio-parahaemolyticus",
+            printed: "Vibrio parahaemolyticus: from 5 °C, to 45.3 °C, pH from 4.8, pH to 11, water activity from 0.94, to 10 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::VibrioVulnificus, celsius: Some(8.0), ph: Some(5.0), activity: Some(0.96), salt: Some(5.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "vibrio-vulnificus",
+            printed: "Vibrio vulnificus: from 8 °C, to 43 °C, pH from 5, pH to 10, water activity from 0.96, to 5 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Yersinia, celsius: Some(-1.3), ph: Some(4.2), activity: Some(0.945), salt: Some(7.0) },
+        row: Row {
+            table: "chill/growth-limits",
+            key: "yersinia-enterocolitica",
+            printed: "Yersinia enterocolitica: from -1.3 °C, to 42 °C, pH from 4.2, pH to 10, water activity from 0.945, to 7 % salt in the water",
+            citation: Citation { source: &sources::FDA_HAZ_2020, place: "Table A-1, page 421", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+];
+
 /// Published sets of growth parameters
 pub static GROWTH_MODELS: [Cited<Model>; 2] = [
     Cited {
@@ -1022,6 +1409,120 @@ pub static GROWTH_MODELS: [Cited<Model>; 2] = [
             citation: Citation { source: &sources::KOSFA_38_5_1043_T1, place: "rows LT, GRRETR, GRAMTR, MPD", standing: Standing::Paper, seen: Seen::Reported },
             in_force: InForce::between(None, None),
             note: "the table labels the rate log10 per hour. Read so it gives a doubling time of 8.8 min at 37 C and 20 min at 25 C, faster than Salmonella can grow; as ln per hour 20 min and 47 min. The measured sausage rates of kosfa-36-2-262-t1 also sit on the ln reading. Juneja 2007 itself: abstract only. Its temperature range from phtnet.org mb337",
+        },
+    },
+];
+
+/// Least temperatures of growth
+pub static GROWTH_TEMPERATURES: [Cited<GrowthLimit>; 10] = [
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Salmonella, celsius: Some(7.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "salmonella",
+            printed: "Salmonella: 7 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::EscherichiaColi, celsius: Some(7.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "pathogenic-e-coli-7-to-8-c",
+            printed: "pathogenic E. coli (7 to 8 C): 7 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Listeria, celsius: Some(-0.4), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "l-monocytogenes",
+            printed: "L. monocytogenes: -0.4 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Yersinia, celsius: Some(-1.3), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "y-enterocolitica",
+            printed: "Y. enterocolitica: -1.3 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Campylobacter, celsius: Some(32.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "campylobacter-jejuni",
+            printed: "Campylobacter jejuni: 32 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::StaphylococcusGrowth, celsius: Some(7.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "s-aureus",
+            printed: "S. aureus: 7 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BacillusCereus, celsius: Some(4.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "b-cereus-psychrotrophic",
+            printed: "B. cereus psychrotrophic: 4 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::Perfringens, celsius: Some(12.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "c-perfringens",
+            printed: "C. perfringens: 12 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumNonProteolytic, celsius: Some(3.3), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "c-botulinum-non-proteolytic",
+            printed: "C. botulinum non-proteolytic: 3.3 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: GrowthLimit { pathogen: Pathogen::BotulinumProteolytic, celsius: Some(10.0), ph: None, activity: None, salt: None },
+        row: Row {
+            table: "chill/growth-temperatures",
+            key: "c-botulinum-proteolytic",
+            printed: "C. botulinum proteolytic: 10 °C",
+            citation: Citation { source: &sources::TOMPKIN_TABLE1, place: "Table 1", standing: Standing::Paper, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "",
         },
     },
 ];

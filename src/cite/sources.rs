@@ -634,6 +634,14 @@ pub(crate) static AU_3_2_2: Source = Source {
     edition: "",
 };
 
+pub(crate) static BAD_BUG_1992: Source = Source {
+    key: "bad-bug-1992",
+    title: "Factors Affecting the Growth of Some Foodborne Pathogens (Bad Bug Book)",
+    publisher: "FDA CFSAN",
+    number: "",
+    edition: "January 1992, hypertext updated 1999-03",
+};
+
 pub(crate) static CA_3CCR_910_15: Source = Source {
     key: "ca-3ccr-910-15",
     title: "Cal. Code Regs. tit. 3, section 910.15, Cooling of Heated Potentially Hazardous Products",
@@ -656,6 +664,14 @@ pub(crate) static CFIA_FERM_NOTE: Source = Source {
     publisher: "Canadian Food Inspection Agency, as digested",
     number: "",
     edition: "page read by the digester on 2026-08-02",
+};
+
+pub(crate) static FDA_HAZ_CH8_3ED: Source = Source {
+    key: "fda-haz-ch8-3ed",
+    title: "FDA/UF seafood compendium chapter 8 Vacuum and MAP packaged fish",
+    publisher: "higiene.unex.es mirror",
+    number: "Chapter 8",
+    edition: "2000-09-21",
 };
 
 pub(crate) static FOODCODE2022_CH1: Source = Source {
@@ -727,6 +743,30 @@ pub(crate) static QLD_SOMERSET: Source = Source {
     title: "Food Info - Operate: four-hour/two-hour guide",
     publisher: "Somerset Regional Council, Queensland",
     number: "",
+    edition: "",
+};
+
+pub(crate) static SANCO_LM_2008: Source = Source {
+    key: "sanco-lm-2008",
+    title: "Guidance document on Listeria monocytogenes shelf-life studies for RTE foods, growth limits table",
+    publisher: "European Commission DG SANCO, reproduced",
+    number: "",
+    edition: "2008",
+};
+
+pub(crate) static SNYDER_SUMMARY: Source = Source {
+    key: "snyder-summary",
+    title: "Food Pathogen Control Data Summary",
+    publisher: "Hospitality Institute of Technology and Management",
+    number: "",
+    edition: "",
+};
+
+pub(crate) static TOMPKIN_TABLE1: Source = Source {
+    key: "tompkin-table1",
+    title: "Table 1 Minimum growth temperatures for selected foodborne pathogens",
+    publisher: "Bruce Tompkin",
+    number: "Table 1",
     edition: "",
 };
 

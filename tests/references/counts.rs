@@ -3,7 +3,7 @@
 
 use greenweight_references::References;
 
-const ROWS: [(&str, usize); 197] = [
+const ROWS: [(&str, usize); 199] = [
     // 9 CFR 424.21(c): nitrite and nitrate for pickle, dry cure and chopped meat.
     ("cure/us-ingoing", 6),
     // The same: ten rows of accelerators. That of citric acid and citrates stands apart, and that
@@ -166,6 +166,9 @@ const ROWS: [(&str, usize); 197] = [
     ("chill/growth-limits-other", 4),
     ("chill/growth-models", 20),
     ("chill/growth-observed", 6),
+    // Ten rates on sausage and two of perfringens; twenty-three sightings.
+    ("chill/growth-measured", 12),
+    ("chill/growth-seen", 23),
     ("chill/growth-temperatures", 10),
     ("chill/growth-uncertainty", 6),
     ("chill/inactivation", 2),

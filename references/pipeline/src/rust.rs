@@ -73,7 +73,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
             "use super::air::{Barometer, Saturation, WetBulb};\nuse super::hold::Hold;\nuse super::humidity::{HumidityOption, LargePiece};\nuse super::parasite::Freezing;\nuse super::{ComeUpLimit, Dwell, Dwell5, Endpoint, PoultryDwell};\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, Time, centimeters, hours, pounds, seconds};\n"
         }
         "chill" => {
-            "use super::clock::Leg;\nuse super::check::Formula;\nuse super::exposure::{Exposure, ReadyToEat};\nuse super::ferment::DegreeHours;\nuse super::growth::{Model, Rate};\nuse super::warm::{WarmTime, Was};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::units::{PrintedTemperature, Scale, Time, days, hours};\n"
+            "use super::clock::Leg;\nuse super::check::Formula;\nuse super::exposure::{Exposure, ReadyToEat};\nuse super::ferment::DegreeHours;\nuse super::growth::{Model, Rate};\nuse super::limits::{GrowthLimit, Pathogen};\nuse super::warm::{WarmTime, Was};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::units::{PrintedTemperature, Scale, Time, days, hours};\n"
         }
         "shelf" => "use super::Cell;\nuse crate::units::{PrintedTemperature, Time, days, hours};\n",
         "store" => {
@@ -499,6 +499,25 @@ fn statics(table: &Table) -> String {
                 row.number("max_hours"),
             )
         }),
+        "growth-limit" => {
+            let named = rows.iter().filter(|row| row.has("pathogen"));
+            array(table, &table.title, &name, "GrowthLimit", named, |row| {
+                // Of a range the end that is the stricter: growth at the coldest, sourest, driest, saltiest.
+                let least = |figure: &str, range: &str| {
+                    option(row.maybe_number(figure).or(row.pair(range).map(|(low, _)| low)).map(number))
+                };
+                let salt = row.maybe_number("max_wps_percent").or(row.pair("max_salt_percent_range").map(|(_, high)| high));
+                let dry = if row.has("aw_above") { least("aw_above", "") } else { least("min_aw", "min_aw_range") };
+                format!(
+                    "GrowthLimit {{ pathogen: Pathogen::{}, celsius: {}, ph: {}, activity: {}, salt: {} }}",
+                    camel(row.words("pathogen")),
+                    least("min_c", "min_c_range"),
+                    least("min_ph", "min_ph_range"),
+                    dry,
+                    option(salt.map(number)),
+                )
+            })
+        }
         "growth-model" => {
             let usable = rows.iter().filter(|row| row.has("law"));
             array(table, &table.title, &name, "Model", usable, |row| {

@@ -802,6 +802,14 @@ pub(crate) static US_EATRIGHT: Source = Source {
     edition: "",
 };
 
+pub(crate) static AK_18AAC34: Source = Source {
+    key: "ak-18aac34",
+    title: "Seafood processing and inspection",
+    publisher: "Alaska Dept. of Environmental Conservation",
+    number: "18 AAC 34.122, .310, .315, .320",
+    edition: "",
+};
+
 pub(crate) static CFA_2021: Source = Source {
     key: "cfa-2021",
     title: "Vacuum Packed and MAP Guidance revised (news note)",
@@ -959,5 +967,13 @@ pub(crate) static WI_3_502_11: Source = Source {
     title: "Wisconsin Food Code 3-502.11 Variance requirement",
     publisher: "Wisconsin DATCP",
     number: "ATCP 75 App. 3-502.11",
+    edition: "",
+};
+
+pub(crate) static CFR_114_3: Source = Source {
+    key: "cfr-114-3",
+    title: "Acidified foods, definitions",
+    publisher: "US CFR",
+    number: "21 CFR 114.3",
     edition: "",
 };

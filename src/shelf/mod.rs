@@ -6,6 +6,7 @@
 #![doc = include_str!("../../references/pages/shelf/packaging-barriers.md")]
 #![doc = include_str!("../../references/pages/shelf/packs-food-code.md")]
 #![doc = include_str!("../../references/pages/shelf/packs-elsewhere.md")]
+#![doc = include_str!("../../references/pages/shelf/shelf-stable.md")]
 
 mod check;
 #[rustfmt::skip]
@@ -14,6 +15,7 @@ mod table;
 use core::cmp::Ordering;
 
 use crate::cite::Cited;
+use crate::finding::Limit;
 use crate::range::{OutOfRange, against, bounds};
 
 pub use check::{CookChill, Packed, RULES, check_pack, needs_none, stable};
@@ -36,6 +38,70 @@ pub struct Cell {
     /// Whether such a food needs neither time nor temperature; otherwise the product has to be
     /// assessed, and needs both until then.
     pub needs_none: bool,
+}
+
+/// When a product keeps without cold, by one authority.
+///
+/// ```
+/// use greenweight::shelf::{SHELF_STABLE_ACIDIFIED, SHELF_STABLE_SEAFOOD};
+///
+/// // 21 CFR 114 takes pH 4.6 itself; Alaska's seafood has to be below it.
+/// assert_eq!(SHELF_STABLE_ACIDIFIED.value.holds(Some(0.95), Some(4.6), None), Some(true));
+/// assert_eq!(SHELF_STABLE_SEAFOOD.value.holds(Some(0.95), Some(4.6), Some(5.0)), Some(false));
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct ShelfStable {
+    /// By its pH alone.
+    pub ph: Option<Limit<f64>>,
+    /// By its water activity alone.
+    pub activity: Option<Limit<f64>>,
+    /// The rule is for food above this water activity; what is drier it does not ask.
+    pub only_above: Option<f64>,
+    /// By the salt in its water alone, percent, at least.
+    pub salt: Option<f64>,
+    /// By pH and water activity together, both at most.
+    pub both: Option<(f64, f64)>,
+}
+
+impl ShelfStable {
+    /// Whether a product meets any of its limits; `None` where what is known does not tell.
+    #[must_use]
+    pub fn holds(
+        &self,
+        activity: Option<f64>,
+        ph: Option<f64>,
+        brine: Option<f64>,
+    ) -> Option<bool> {
+        let by = |limit: Option<Limit<f64>>, known: Option<f64>| match (limit, known) {
+            (None, _) => Some(false),
+            (Some(limit), Some(known)) => limit.met_by(known),
+            (Some(_), None) => None,
+        };
+        let both = match self.both {
+            None => Some(false),
+            Some((most, driest)) => {
+                match (by(Some(Limit::AtMost(most)), ph), by(Some(Limit::AtMost(driest)), activity))
+                {
+                    (Some(false), _) | (_, Some(false)) => Some(false),
+                    (Some(true), Some(true)) => Some(true),
+                    _ => None,
+                }
+            }
+        };
+        let dry = by(self.only_above.map(Limit::AtMost), activity);
+        let ways = [
+            by(self.ph, ph),
+            by(self.activity, activity),
+            by(self.salt.map(Limit::AtLeast), brine),
+            both,
+            dry,
+        ];
+        if ways.contains(&Some(true)) {
+            return Some(true);
+        }
+        if ways.contains(&None) { None } else { Some(false) }
+    }
 }
 
 fn inside((low, above, high, up_to): (f64, bool, f64, bool), value: f64) -> bool {

@@ -1,7 +1,8 @@
 // Made from references/ by references/pipeline. Do not edit: change the reference file.
 
 use crate::cite::{Citation, Cited, InForce, Row, Seen, Standing, sources};
-use super::Cell;
+use super::{Cell, ShelfStable};
+use crate::finding::Limit;
 use crate::units::{PrintedTemperature, Time, days, hours};
 
 /// Heat-treated and packaged food: water activity and pH together, Food Code 2022, Table A
@@ -492,5 +493,44 @@ pub static PACKS_FOOD_CODE_CHEESE: Cited<Time> = Cited {
             citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(E), end in the file named 8-201.14", standing: Standing::Law, seen: Seen::Read },
             in_force: InForce::between(None, None),
             note: "",
+        },
+    };
+
+/// Shelf stable without cold
+pub static SHELF_STABLE_ACIDIFIED: Cited<ShelfStable> = Cited {
+        value: ShelfStable { ph: Some(Limit::AtMost(4.6)), activity: None, only_above: Some(0.85), salt: None, both: None },
+        row: Row {
+            table: "shelf/shelf-stable",
+            key: "acidified",
+            printed: "acidified food: finished equilibrium pH: ph max 4.6, and aw above 0.85",
+            citation: Citation { source: &sources::CFR_114_3, place: "(b)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "foods stored, distributed and retailed refrigerated are outside the part",
+        },
+    };
+
+/// Shelf stable without cold
+pub static SHELF_STABLE_SEAFOOD: Cited<ShelfStable> = Cited {
+        value: ShelfStable { ph: Some(Limit::Below(4.6)), activity: Some(Limit::Below(0.85)), only_above: None, salt: Some(20.0), both: None },
+        row: Row {
+            table: "shelf/shelf-stable",
+            key: "seafood-shelf-stable",
+            printed: "seafood shelf stable: aw below 0.85, or wps percent min 20, or ph below 4.6",
+            citation: Citation { source: &sources::AK_18AAC34, place: "34.122(6)(B)-(C)", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Shelf stable without cold
+pub static SHELF_STABLE_CANADA: Cited<ShelfStable> = Cited {
+        value: ShelfStable { ph: Some(Limit::AtMost(4.6)), activity: Some(Limit::AtMost(0.85)), only_above: None, salt: None, both: Some((5.3, 0.9)) },
+        row: Row {
+            table: "shelf/shelf-stable",
+            key: "canada",
+            printed: "pH at most 4.6, or water activity at most 0.85, or pH at most 5.3 with water activity at most 0.90",
+            citation: Citation { source: &sources::CFIA_FERM_NOTE, place: "digest, last paragraph", standing: Standing::Guidance, seen: Seen::Reported },
+            in_force: InForce::between(None, None),
+            note: "weak",
         },
     };

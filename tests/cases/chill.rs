@@ -7,7 +7,10 @@ use greenweight::cite::Cited;
 use greenweight::finding::{Finding, Place, Verdict};
 use greenweight::food::Food;
 use greenweight::range::Range;
-use greenweight::shelf::{CookChill, Packed, cell, check_pack};
+use greenweight::shelf::{
+    CookChill, Packed, SHELF_STABLE_ACIDIFIED, SHELF_STABLE_CANADA, SHELF_STABLE_SEAFOOD, cell,
+    check_pack,
+};
 use greenweight::trace::{Point, Track};
 use greenweight::units::{Reading, Scale, days, hours, read_tolerance};
 use serde_json::json;
@@ -223,4 +226,15 @@ pub fn barrier(case: &Case) -> Answer {
     let mut findings = Vec::new();
     check_pack(&packed, Authority::UsFoodCode2022, &mut |finding| findings.push(finding));
     Answer::from([("meets", json!(findings[0].verdict == Verdict::Meets))])
+}
+
+pub fn shelf_stable(case: &Case) -> Answer {
+    let rule = match case.word("rule") {
+        "acidified" => &SHELF_STABLE_ACIDIFIED,
+        "seafood" => &SHELF_STABLE_SEAFOOD,
+        "canada" => &SHELF_STABLE_CANADA,
+        other => panic!("{}: no rule {other}", case.key),
+    };
+    let holds = rule.value.holds(case.maybe("activity"), case.maybe("ph"), case.maybe("brine"));
+    Answer::from([("stable", json!(holds == Some(true)))])
 }

@@ -157,6 +157,7 @@ fn run(case: &Case) -> Answer {
         "ready_to_eat" => chill::ready_to_eat(case),
         "exposure" => chill::exposure(case),
         "date_mark" => chill::date_mark(case),
+        "shelf_stable" => chill::shelf_stable(case),
         "cook_chill" => chill::cook_chill(case),
         "model_rate" => chill::model_rate(case),
         "model_stage" => chill::model_stage(case),

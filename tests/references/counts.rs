@@ -3,7 +3,7 @@
 
 use greenweight_references::References;
 
-const ROWS: [(&str, usize); 199] = [
+const ROWS: [(&str, usize); 201] = [
     // 9 CFR 424.21(c): nitrite and nitrate for pickle, dry cure and chopped meat.
     ("cure/us-ingoing", 6),
     // The same: ten rows of accelerators. That of citric acid and citrates stands apart, and that
@@ -194,7 +194,10 @@ const ROWS: [(&str, usize); 199] = [
     ("shelf/packs-food-code", 13),
     ("shelf/pathogens", 2),
     ("shelf/sausage-profiles", 5),
-    ("shelf/shelf-stable", 1),
+    // Eight limits, and Canada's.
+    ("shelf/shelf-stable", 9),
+    ("shelf/classes", 8),
+    ("shelf/pathogens-elsewhere", 13),
     // Keeping. Forty-six rows now and twelve older ones; five rows of sausage, unopened and opened.
     ("store/chart-editions", 12),
     ("store/ham-chart", 20),

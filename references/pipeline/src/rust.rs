@@ -75,7 +75,9 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
         "chill" => {
             "use super::clock::Leg;\nuse super::check::Formula;\nuse super::exposure::{Exposure, ReadyToEat};\nuse super::ferment::DegreeHours;\nuse super::growth::{Model, Rate};\nuse super::limits::{GrowthLimit, Pathogen};\nuse super::warm::{WarmTime, Was};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::units::{PrintedTemperature, Scale, Time, days, hours};\n"
         }
-        "shelf" => "use super::Cell;\nuse crate::units::{PrintedTemperature, Time, days, hours};\n",
+        "shelf" => {
+            "use super::{Cell, ShelfStable};\nuse crate::finding::Limit;\nuse crate::units::{PrintedTemperature, Time, days, hours};\n"
+        }
         "store" => {
             "use super::sauce::GarlicInOil;\nuse super::freezing::{EquivalentTime, PracticalLife};\nuse super::thaw::ThawBird;\nuse super::{ColdHolding, FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::authority::Authority;\nuse crate::units::{PrintedTemperature, Time, days, hours, minutes, pounds};\n"
         }
@@ -841,6 +843,29 @@ fn statics(table: &Table) -> String {
             })
             .collect(),
         "named" => array(table, &table.title, &name, "()", rows, |_| "()".to_owned()),
+        "shelf-stable" => rows
+            .iter()
+            .filter(|row| row.has("constant"))
+            .map(|row| {
+                let name = format!("{name}_{}", constant(row.words("constant")));
+                let limit = |figures: &[(&str, &str)]| {
+                    let found = figures.iter().find_map(|(figure, operator)| {
+                        Some(format!("Limit::{operator}({:?})", row.maybe_number(figure)?))
+                    });
+                    option(found)
+                };
+                let both = row.maybe_number("or_ph_max_with_aw").zip(row.maybe_number("and_aw_max"));
+                let value = format!(
+                    "ShelfStable {{ ph: {}, activity: {}, only_above: {}, salt: {}, both: {} }}",
+                    limit(&[("ph_max", "AtMost"), ("or_ph_below", "Below")]),
+                    limit(&[("aw_below", "Below"), ("or_aw_max", "AtMost")]),
+                    option(row.maybe_number("and_aw_above").map(number)),
+                    option(row.maybe_number("or_wps_percent_min").map(number)),
+                    option(both.map(|(ph, aw)| format!("({ph:?}, {aw:?})"))),
+                );
+                one(table, row, &name, "pub static", "ShelfStable", &value)
+            })
+            .collect(),
         "cold-holding" => array(table, &table.title, &name, "ColdHolding", rows, |row| {
             format!(
                 "ColdHolding {{ authority: {}, fish: {}, temperature: {} }}",

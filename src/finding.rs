@@ -17,12 +17,12 @@
 
 use core::cmp::Ordering;
 use core::fmt;
-use uom::si::f64::{Mass, Time};
+use uom::si::f64::{Mass, TemperatureInterval, Time};
 use uom::si::{Dimension, Quantity, Units};
 
 use crate::cite::Row;
 use crate::range::{Range, against};
-use crate::units::{Reading, Scale};
+use crate::units::{PrintedTemperature, Reading, Scale};
 
 /// What a check found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -472,6 +472,36 @@ impl Finding {
             note: None,
             past_advice: false,
             place: Place { start: 0, end: 0 },
+        }
+    }
+
+    /// A temperature held against a ceiling: *unproven* where it meets and nobody says how far the
+    /// thermometer may be off.
+    pub(crate) fn at_or_below(
+        rule: &'static Rule,
+        ceiling: PrintedTemperature,
+        row: &'static Row,
+        at: Placed<Reading>,
+        thermometer: Option<TemperatureInterval>,
+    ) -> Self {
+        let (at, place) = (at.value, at.place);
+        let ceiling = ceiling.on(at.scale());
+        let limit = Limit::AtMost(ceiling);
+        let within = thermometer.and_then(|tolerance| at.within(tolerance).ok());
+        let known = within.unwrap_or(Range::ordered(at, at));
+        let finding = Self::new(rule, limit.judge(&known))
+            .nominal(at)
+            .found(&known)
+            .limit(limit)
+            .row(row)
+            .at(place);
+        let lowest = thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
+        match (finding.verdict, within) {
+            (Verdict::Meets, Some(_)) => finding,
+            (Verdict::Meets, None) => {
+                Self { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
+            }
+            _ => finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low()))),
         }
     }
 

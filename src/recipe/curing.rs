@@ -9,7 +9,7 @@ use crate::cure::{
 use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
 use crate::food::Food;
 use crate::range::{Range, widened};
-use crate::store::{HOME_REFRIGERATOR, cold_enough};
+use crate::store::HOME_REFRIGERATOR;
 use crate::units::{Amount, days};
 
 const NO_PREMIX: Rule = Rule::new("cure/premix", "a cure with something that cures", Force::Safety);
@@ -235,7 +235,9 @@ impl Recipe<'_> {
         }
         match at {
             Some(at) => {
-                report(cold_enough(&COLD, &HOME_REFRIGERATOR, at, self.instruments.thermometer))
+                let home = &HOME_REFRIGERATOR;
+                let off = self.instruments.thermometer;
+                report(Finding::at_or_below(&COLD, home.value, &home.row, at, off));
             }
             None if matches!(cure.method, Some(Method::DryRub | Method::Immersion)) => {
                 report(Finding::new(&COLD, Verdict::Unproven).missing(HOW_COLD).at(place));

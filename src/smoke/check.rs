@@ -4,7 +4,7 @@ use super::Ceiling;
 use super::table::COLD_CEILINGS;
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::Reading;
@@ -116,25 +116,11 @@ fn hold(
     at: Reading,
     row: &'static Cited<Ceiling>,
 ) -> Finding {
-    let known = match smoke.thermometer {
-        Some(tolerance) => at.within(tolerance).unwrap_or(Range::ordered(at, at)),
-        None => Range::ordered(at, at),
-    };
-    let ceiling = row.value.temperature.on(at.scale());
-    let limit = Limit::AtMost(ceiling);
-    let warm = limit.judge(&known);
-    let finding = Finding::new(rule, warm)
-        .nominal(at)
-        .found(&known)
-        .limit(limit)
-        .row(&row.row)
-        .at(smoke.place);
-    if warm != Verdict::Meets {
-        let lowest = smoke.thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
-        return finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low())));
-    }
-    if smoke.thermometer.is_none() {
-        return Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER);
+    let placed = Placed { value: at, place: smoke.place };
+    let finding =
+        Finding::at_or_below(rule, row.value.temperature, &row.row, placed, smoke.thermometer);
+    if finding.verdict != Verdict::Meets {
+        return finding;
     }
     let Some(longest) = row.value.time else {
         return finding;

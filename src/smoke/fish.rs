@@ -207,23 +207,9 @@ pub fn check_brining(
         .is_some_and(|time| Limit::AtMost(BRINING_ROOM_TIME.value).judge(&time) == Verdict::Meets);
     let row: &'static Cited<PrintedTemperature> =
         if short { &BRINING_START } else { &BRINING_ROOM };
-    let finding = |verdict| Finding::new(&BRINING, verdict).row(&row.row);
-    let Some(at) = at else {
-        return finding(Verdict::Unproven).missing(HOW_COLD).at(place);
-    };
-    let ceiling = row.value.on(at.value.scale());
-    let limit = Limit::AtMost(ceiling);
-    let known = thermometer.and_then(|off| at.value.within(off).ok());
-    let range = known.unwrap_or(Range::ordered(at.value, at.value));
-    let verdict = limit.judge(&range);
-    let found = finding(verdict).nominal(at.value).found(&range).limit(limit).at(at.place);
-    let lowest = thermometer.and_then(|off| ceiling.within(off).ok());
-    match (verdict, known) {
-        (Verdict::Meets, Some(_)) => found,
-        (Verdict::Meets, None) => {
-            Finding { verdict: Verdict::Unproven, ..found }.missing(THERMOMETER)
-        }
-        _ => found.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low()))),
+    match at {
+        Some(at) => Finding::at_or_below(&BRINING, row.value, &row.row, at, thermometer),
+        None => Finding::new(&BRINING, Verdict::Unproven).row(&row.row).missing(HOW_COLD).at(place),
     }
 }
 

@@ -8,10 +8,8 @@ use super::table::{
 };
 use super::thaw::{AFTER_THAW, FISH_PACK, REFREEZE, THAW, THAW_TIME};
 use crate::authority::Authority;
-use crate::cite::{Cited, Date, Row};
-use crate::finding::{
-    Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, THERMOMETER, Verdict,
-};
+use crate::cite::{Cited, Date};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
@@ -190,7 +188,7 @@ fn charts() -> impl Iterator<Item = &'static Cited<Storage>> {
 pub fn check(keeping: &Keeping, authority: Authority, report: &mut impl FnMut(Finding)) {
     if !answers(authority) {
         if keeping.cold == Cold::Refrigerator {
-            report_cold(keeping, authority, report);
+            cold_elsewhere(keeping, authority, report);
         }
         return;
     }
@@ -212,11 +210,11 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
         );
         return;
     };
-    report(cold_enough(rule, row, at, keeping.thermometer));
+    report(Finding::at_or_below(rule, row.value, &row.row, at, keeping.thermometer));
 }
 
 /// How cold shops and plants keep it.
-fn report_cold(keeping: &Keeping, authority: Authority, report: &mut impl FnMut(Finding)) {
+fn cold_elsewhere(keeping: &Keeping, authority: Authority, report: &mut impl FnMut(Finding)) {
     // What one edition of the Food Code says here, all do.
     let code = authority.is_food_code();
     let authority = if code { Authority::UsFoodCode2022 } else { authority };
@@ -226,52 +224,18 @@ fn report_cold(keeping: &Keeping, authority: Authority, report: &mut impl FnMut(
         .filter(|row| row.value.authority == authority && (fish || !row.value.fish));
     for row in rows {
         report(match keeping.at {
-            Some(at) => {
-                held_cold(&FRIDGE_COLD, row.value.temperature, &row.row, at, keeping.thermometer)
-            }
+            Some(at) => Finding::at_or_below(
+                &FRIDGE_COLD,
+                row.value.temperature,
+                &row.row,
+                at,
+                keeping.thermometer,
+            ),
             None => Finding::new(&FRIDGE_COLD, Verdict::Unproven)
                 .row(&row.row)
                 .missing(HOW_COLD)
                 .at(keeping.place),
         });
-    }
-}
-
-/// A temperature held against a ceiling that keeps food cold.
-pub(crate) fn cold_enough(
-    rule: &'static Rule,
-    row: &'static Cited<PrintedTemperature>,
-    at: Placed<Reading>,
-    thermometer: Option<TemperatureInterval>,
-) -> Finding {
-    held_cold(rule, row.value, &row.row, at, thermometer)
-}
-
-fn held_cold(
-    rule: &'static Rule,
-    ceiling: PrintedTemperature,
-    row: &'static Row,
-    at: Placed<Reading>,
-    thermometer: Option<TemperatureInterval>,
-) -> Finding {
-    let (at, place) = (at.value, at.place);
-    let ceiling = ceiling.on(at.scale());
-    let limit = Limit::AtMost(ceiling);
-    let within = thermometer.and_then(|tolerance| at.within(tolerance).ok());
-    let known = within.unwrap_or(Range::ordered(at, at));
-    let finding = Finding::new(rule, limit.judge(&known))
-        .nominal(at)
-        .found(&known)
-        .limit(limit)
-        .row(row)
-        .at(place);
-    let lowest = thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
-    match (finding.verdict, within) {
-        (Verdict::Meets, Some(_)) => finding,
-        (Verdict::Meets, None) => {
-            Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
-        }
-        _ => finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low()))),
     }
 }
 

@@ -35,8 +35,6 @@ use crate::authority::Authority;
 use crate::range::Range;
 use crate::units::PrintedTemperature;
 
-#[cfg(feature = "recipe")]
-pub(crate) use check::cold_enough;
 pub use check::{Cold, Keeping, RULES, answers, chart_keys, chart_row, check, unanswered};
 pub use freezing::{
     EquivalentTime, Heats, LifeUsed, NotFreezing, Pack, PracticalLife, Shape, Span,

@@ -1,6 +1,6 @@
 use uom::si::f64::{TemperatureInterval, Time};
 
-use super::check::{chart_row, cold_enough};
+use super::check::chart_row;
 use super::table::{GARLIC_IN_OIL, HOME_REFRIGERATOR};
 use crate::cite::{Cited, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
@@ -99,5 +99,6 @@ fn keep(
         Verdict::Meets => found,
         _ => found.mend(Mend::KeepFor(most)),
     });
-    report(cold_enough(rule, &HOME_REFRIGERATOR, at, sauce.thermometer));
+    let home = &HOME_REFRIGERATOR;
+    report(Finding::at_or_below(rule, home.value, &home.row, at, sauce.thermometer));
 }

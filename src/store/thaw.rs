@@ -1,6 +1,5 @@
 use uom::si::f64::{Mass, TemperatureInterval, Time};
 
-use super::check::cold_enough;
 use super::table::{
     HOME_REFRIGERATOR, THAW_COUNTER, THAW_CUTS, THAW_FISH_PACK, THAW_FOOD_CODE_FRIDGE,
     THAW_FOOD_CODE_WATER, THAW_FOOD_CODE_WATER_TIME, THAW_LEAST, THAW_REFREEZE_MICROWAVE,
@@ -188,7 +187,7 @@ pub fn check_thaw(thaw: &Thaw, authority: Authority, report: &mut impl FnMut(Fin
         Some(Thawing::Refrigerator) => {
             let row = if shop { &THAW_FOOD_CODE_FRIDGE } else { &HOME_REFRIGERATOR };
             report(match thaw.at {
-                Some(at) => cold_enough(&THAW, row, at, thaw.thermometer),
+                Some(at) => Finding::at_or_below(&THAW, row.value, &row.row, at, thaw.thermometer),
                 None => finding(Verdict::Unproven, &row.row).missing(HOW_COLD),
             });
         }
@@ -217,7 +216,7 @@ fn in_water(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
     let row = &THAW_FOOD_CODE_WATER;
     let finding = |verdict| Finding::new(&THAW, verdict).row(&row.row).at(thaw.place);
     match thaw.at {
-        Some(at) => report(cold_enough(&THAW, row, at, thaw.thermometer)),
+        Some(at) => report(Finding::at_or_below(&THAW, row.value, &row.row, at, thaw.thermometer)),
         None => report(finding(Verdict::Unproven).missing(HOW_COLD)),
     }
     let cold = |at: &Placed<Reading>| {

@@ -376,3 +376,37 @@ fn the_share_of_a_row_is_the_time_held_over_the_time_asked() {
     // 145 °F asks for four minutes, 158 for none: it counts as a second.
     assert_eq!((share("145F"), share("158F"), share("159F")), (0.75, 180.0, 0.0));
 }
+
+// Half of each segment lies below what is counted, on either side of the bend: each side has its own z.
+#[test]
+fn what_is_cut_off_below_a_bend_keeps_the_z_of_its_side() {
+    let z = |kelvin: &str| read_tolerance(kelvin).unwrap();
+    let of = |below: &str, above: &str, floor: f64, points: &[(f64, f64)]| {
+        let resistance = Resistance::new(minutes(1.0), celsius(90.0), z(below)).unwrap();
+        let resistance = resistance.with_z_above(z(above)).unwrap();
+        let counter = Lethality::new(resistance, celsius(floor)).unwrap();
+        counted(counter, points).equivalent().value
+    };
+    let below = [(0.0, 70.0), (600.0, 90.0)];
+    assert!((of("7 °C", "10 °C", 80.0, &below) - of("7 °C", "7 °C", 80.0, &below)).abs() < 1e-9);
+    assert!((of("7 °C", "10 °C", 80.0, &below) - of("10 °C", "10 °C", 80.0, &below)).abs() > 1.0);
+    let above = [(0.0, 90.0), (600.0, 110.0)];
+    let halved = [(300.0, 100.0), (600.0, 110.0)];
+    let counts = of("7 °C", "10 °C", 100.0, &above);
+    assert!((counts - of("10 °C", "10 °C", 100.0, &halved)).abs() < 1e-9);
+}
+
+#[test]
+fn it_has_come_up_only_where_the_band_was_left_upwards() {
+    let came = |points: &[(f64, f64)], off: &str| {
+        let mut clock = ComeUp::within(read_tolerance(off).unwrap());
+        segments(points).iter().for_each(|segment| clock.add(segment));
+        clock.came_up()
+    };
+    // 130 °F is 54.4 °C.
+    assert!(came(&[(0.0, 4.0), (600.0, 55.0)], "0 °C"));
+    assert!(!came(&[(0.0, 4.0), (600.0, 54.0)], "0 °C"));
+    // By a probe that may be off by 2 K it may have been left at 53 °C; not at 52.
+    assert!(came(&[(0.0, 4.0), (600.0, 53.0)], "2 °C"));
+    assert!(!came(&[(0.0, 4.0), (600.0, 52.0)], "2 °C"));
+}

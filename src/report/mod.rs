@@ -1,9 +1,10 @@
-//! Findings as text for a cook and as JSON for a machine. Both say the same.
+//! Findings as text for a cook, as JSON for a machine and as SARIF for code hosts. All say the same.
 
 mod json;
 #[cfg(feature = "calendar")]
 mod label;
 mod lines;
+mod sarif;
 mod text;
 mod words;
 
@@ -17,6 +18,7 @@ pub use json::to_json;
 #[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
 pub use label::{Label, labels};
 pub use lines::Lines;
+pub use sarif::to_sarif;
 pub use text::to_text;
 
 /// The version of the JSON report.

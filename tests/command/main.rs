@@ -11,6 +11,7 @@ mod faults;
 mod keeping;
 mod label;
 mod record;
+mod sarif;
 mod schema;
 
 use std::path::{Path, PathBuf};

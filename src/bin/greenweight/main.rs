@@ -10,7 +10,7 @@ use clap::{Parser, Subcommand, ValueEnum};
 
 use greenweight::finding::{Place, Verdict};
 use greenweight::recipe::{Fault, Recipe};
-use greenweight::report::{Checkup, Unread, labels, to_json, to_text};
+use greenweight::report::{Checkup, Unread, labels, to_json, to_sarif, to_text};
 
 /// Holds recipes against published food-safety figures.
 #[derive(Parser)]
@@ -98,6 +98,8 @@ enum Format {
     Text,
     /// For a machine.
     Json,
+    /// For code hosts: SARIF 2.1.0.
+    Sarif,
 }
 
 mod dose;
@@ -141,6 +143,7 @@ fn check_all(paths: &[PathBuf], format: Format, plots: Option<&Path>) -> ExitCod
     let report = match format {
         Format::Text => Ok(to_text(&checkups)),
         Format::Json => to_json(&checkups, &unread).map(|json| json + "\n"),
+        Format::Sarif => to_sarif(&checkups, &unread).map(|sarif| sarif + "\n"),
     };
     let colour = io::stderr().is_terminal();
     for document in &unread {

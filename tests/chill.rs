@@ -554,3 +554,15 @@ fn rates_that_were_measured_stand_beside_those_of_models() {
     };
     assert!(rate("salmonella-10-c-10-ppm-1-salt") > rate("salmonella-10-c-0-ppm-1-salt"));
 }
+
+#[test]
+fn what_is_kept_too_long_is_mended_to_the_days_before_the_last() {
+    use greenweight::finding::Mend;
+    use greenweight::units::days;
+    let kept = Range::exactly(days(9.0)).ok();
+    let finding = greenweight::chill::date_mark(kept, FC, Place::default()).unwrap();
+    assert_eq!(finding.mend, Some(Mend::KeepFor(days(6.0))));
+    let kept = Range::exactly(days(6.0)).ok();
+    let meets = greenweight::chill::date_mark(kept, FC, Place::default()).unwrap();
+    assert_eq!((meets.verdict, meets.mend), (Verdict::Meets, None));
+}

@@ -148,6 +148,12 @@ pub fn legs(authority: Authority, finding: &Finding) -> impl Iterator<Item = &'s
     rows.iter().filter(move |leg| Some(leg.value.schedule) == schedule)
 }
 
+/// Whether the schedules of an authority are for any cooked food, and not for meat alone.
+#[must_use]
+pub fn cools_any_food(authority: Authority) -> bool {
+    authority.is_food_code() || authority == Authority::AustraliaNewZealand
+}
+
 /// How a food cools.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Cooling<'a> {

@@ -1,7 +1,7 @@
 use uom::si::f64::{TemperatureInterval, Time};
 
 use super::hold::food_code;
-use super::process::{COME_UP, HOT, HUMIDITY, LETHALITY, PARTIAL, Process, RECORD, REHEAT};
+use super::process::{COME_UP, HOT, HUMIDITY, LETHALITY, PARTIAL, Process, RECORD, REHEAT, SLOW};
 use super::record::{Bird, Product};
 use super::table::{
     CANADA, FSIS_COME_UP, FSIS_MEAT_DWELL, FSIS_POULTRY_SINGLE, UNITED_KINGDOM,
@@ -25,8 +25,8 @@ const ANSWERED: Rule =
     Rule::new("cook/authority", "an authority that says how this food is cooked", Force::Safety);
 
 /// The rules of this room.
-pub const RULES: [Rule; 10] =
-    [ENDPOINT, REST, ANSWERED, RECORD, COME_UP, HUMIDITY, LETHALITY, REHEAT, PARTIAL, HOT];
+pub const RULES: [Rule; 11] =
+    [ENDPOINT, REST, ANSWERED, RECORD, COME_UP, SLOW, HUMIDITY, LETHALITY, REHEAT, PARTIAL, HOT];
 
 const INSIDE: Missing = Missing::new(
     "the inside temperature the cook ends at",

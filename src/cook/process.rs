@@ -92,6 +92,27 @@ pub struct Aim {
     pub place: Place,
 }
 
+pub(super) const SLOW: Rule =
+    Rule::new("cook/slow-stages", "warmed in time on the way to the cook", Force::Safety);
+const SLOWLY: Missing = Missing::new(
+    "what keeps it safe in hours of warm air: its cure, its salt, its acid",
+    "shorten the stages between 50 and 130 °F, or have the process checked by someone licensed to",
+);
+
+/// Stages in air between 50 and 130 °F before a cook, for so long together. Over six hours it is for an
+/// expert: a screen, not a limit that is broken.
+#[must_use]
+pub fn slow_warming(time: Range<Time>, place: Place) -> Finding {
+    let limit = Limit::AtMost(FSIS_COME_UP.value.most);
+    let finding = |verdict| {
+        Finding::new(&SLOW, verdict).limit(limit).found(&time).row(&FSIS_COME_UP.row).at(place)
+    };
+    match limit.judge(&time) {
+        Verdict::Meets => finding(Verdict::Meets),
+        _ => finding(Verdict::Unproven).missing(SLOWLY),
+    }
+}
+
 /// The way of a cook to its end.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Process<'a> {
@@ -103,6 +124,8 @@ pub struct Process<'a> {
     pub piece: Option<Mass>,
     /// How long the middle is between 50 and 130 °F on the way up, where that is stated.
     pub come_up: Option<Range<Time>>,
+    /// How long it was smoked cold before, in air of 50 to 130 °F.
+    pub smoked_cold: Option<Range<Time>>,
     /// Readings of the coldest probe.
     pub record: &'a [Point],
     /// The lethalities it aims at.
@@ -122,6 +145,7 @@ impl Process<'_> {
             endpoint: None,
             piece: None,
             come_up: None,
+            smoked_cold: None,
             record: &[],
             aims: &[],
             thermometer: None,
@@ -175,7 +199,11 @@ impl Process<'_> {
         let recorded = self.recorded_come_up();
         let Some(time) = recorded.or(self.come_up) else {
             // A cook that is over in time came up in time.
-            return match self.total() {
+            let total = match (self.total(), self.smoked_cold) {
+                (Some(total), Some(cold)) => total.plus(cold).ok(),
+                (total, _) => total,
+            };
+            return match total {
                 Some(total) if limit.judge(&total) == Verdict::Meets => {
                     finding(Verdict::Meets).found(&total)
                 }

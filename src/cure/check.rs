@@ -160,7 +160,7 @@ fn infants(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Find
 pub fn unanswered(place: Place) -> Finding {
     Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
         "an authority with limits for nitrite or nitrate in this food",
-        "for meat add one to held_to, for example \"us-fsis\"; for fish, eggs, cheese and sauces leave nitrite and nitrate out",
+        "for meat add one to held_to, for example \"us-fsis\" for a plant, or \"us-fda\" with cured_as = [\"fda/home-cure\"] for a cure at home; for fish, eggs, cheese and sauces leave nitrite and nitrate out",
     ))
 }
 

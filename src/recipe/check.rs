@@ -117,12 +117,14 @@ impl Recipe<'_> {
                 humidity: step.humidity,
             })
             .collect();
-        let come_up = hottest.and_then(|step| step.come_up).map(|time| time.value);
+        let slow = slow_stages(component, end, |_| true);
+        let come_up = hottest.and_then(|step| step.come_up).map(|time| longer(time.value, slow));
         let process = Process {
             stages: &stages,
             endpoint: inside,
             piece: component.piece,
             come_up,
+            smoked_cold: slow_stages(component, end, |kind| kind == StepKind::ColdSmoke),
             record: &component.record,
             aims: &component.aims,
             thermometer: self.instruments.thermometer,
@@ -131,6 +133,10 @@ impl Recipe<'_> {
         if let Some(named) = component.recorded_in.as_ref().filter(|_| component.record.is_empty())
         {
             report(cook::unread_record(named.place));
+        }
+        let plant = self.held_to.contains(&Authority::UsFsis);
+        if let Some(slow) = slow.filter(|_| component.food.is_meat() && !plant) {
+            report(cook::slow_warming(slow, plan.place));
         }
         if let Some(first) = broken_off(component) {
             let time = first.time.map(|time| time.value);
@@ -158,7 +164,9 @@ impl Recipe<'_> {
         let Some(cold) = component.steps.iter().skip(cook).find(|step| chills(step)) else {
             return;
         };
-        if !component.food.is_meat() && component.food != Food::Casseroles {
+        let cools = component.food.is_meat()
+            || matches!(component.food, Food::Casseroles | Food::Fish | Food::Eggs);
+        if !cools {
             return;
         }
         let curve = match component.cooling.as_slice() {
@@ -177,9 +185,11 @@ impl Recipe<'_> {
             },
             place: cold.place,
         };
+        let meat = component.food.is_meat() || component.food == Food::Casseroles;
         let found = self
             .held_to
             .iter()
+            .filter(|&&authority| meat || chill::cools_any_food(authority))
             .filter_map(|&authority| chill::check(&cooling, authority, self.date));
         found.for_each(report);
     }
@@ -217,8 +227,11 @@ impl Recipe<'_> {
             }
         }
         self.check_smoked_fish(component, report);
-        let preserves = component.cure.is_some()
-            || component.steps.iter().any(|step| step.kind == StepKind::ColdSmoke);
+        let fish = component.food == Food::Fish;
+        let smokes = |step: &Step| {
+            step.kind == StepKind::ColdSmoke || (fish && step.kind == StepKind::Smoke)
+        };
+        let preserves = component.cure.is_some() || component.steps.iter().any(smokes);
         let place = component.cure.map_or(component.place, |cure| cure.place);
         if preserves && component.food != Food::Cheese {
             let reminder = self.held_to.iter().find_map(|&a| smoke::variance(a, place));
@@ -271,6 +284,8 @@ impl Recipe<'_> {
         let by_code = self.by_food_code(component);
         let (mut stays, mut held_hot, mut place) = (Vec::new(), Vec::new(), component.place);
         let mut ready = Vec::new();
+        // Of several stays the longest is pointed at.
+        let mut longest: Option<Time> = None;
         let stages: Vec<_> = component
             .steps
             .iter()
@@ -321,7 +336,7 @@ impl Recipe<'_> {
             if unjudged && !dries && (component.raw || after_the_cook(n)) {
                 ready.push(stay);
             }
-            if warm && served && after_the_cook(n) && by_code {
+            if warm && served && after_the_cook(n) && by_code && !chilled {
                 let roast = matches!(component.food, Food::WholeMeat | Food::RawHam);
                 let off = self.instruments.thermometer;
                 report(cook::hot_holding(at.value, roast, off, at.place));
@@ -337,7 +352,10 @@ impl Recipe<'_> {
             let judged = step.kind != StepKind::Thaw && !dries && self.held_to.iter().any(says);
             if unjudged && judged {
                 stays.push(stay);
-                place = at.place;
+                let time = stay.time.map(|time| time.high());
+                if time.is_none() || time > longest {
+                    (place, longest) = (at.place, time);
+                }
                 continue;
             }
             if warm && unjudged {
@@ -385,6 +403,36 @@ fn end_of_cook(component: &Component<'_>) -> Option<usize> {
     let recorded = !component.record.is_empty();
     let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
     component.steps.iter().rposition(ends)
+}
+
+/// How long the air around it is between 50 and 130 °F in stages before the cook ends: so long, at
+/// the least, the food is too. `None` where no stage is, or one does not say how long.
+fn slow_stages(
+    component: &Component<'_>,
+    end: usize,
+    counts: impl Fn(StepKind) -> bool,
+) -> Option<Range<Time>> {
+    let limit = cook::FSIS_COME_UP.value;
+    let between = |at: Reading| {
+        let f = at.on(Scale::Fahrenheit).value();
+        f > limit.low_fahrenheit && f < limit.high_fahrenheit
+    };
+    let warms =
+        |step: &Step| counts(step.kind) && (step.kind.heats() || step.kind == StepKind::ColdSmoke);
+    let stages = component.steps.iter().take(end.saturating_add(1));
+    let stages = stages.filter(|step| warms(step) && step.at.is_some_and(|at| between(at.value)));
+    let times = stages.filter_map(|step| step.time).map(|time| time.value);
+    times.reduce(|a, b| a.plus(b).unwrap_or(a))
+}
+
+fn longer(time: Range<Time>, least: Option<Range<Time>>) -> Range<Time> {
+    match least {
+        Some(least) if least.low() > time.low() => Range::ordered(
+            least.low(),
+            if least.high() > time.high() { least.high() } else { time.high() },
+        ),
+        _ => time,
+    }
 }
 
 fn chills(step: &Step) -> bool {

@@ -357,6 +357,29 @@ fn unprintable(c: char) -> bool {
         || matches!(c, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 
+/// Words that a kitchen says, and what they are here.
+const SPOKEN: [(&str, &str); 12] = [
+    ("cool", "chill"),
+    ("brine", "hold"),
+    ("dry", "hold"),
+    ("store", "refrigerate"),
+    ("fridge", "refrigerate"),
+    ("vacuum", "pack"),
+    ("roast", "cook"),
+    ("dry-cure", "dry-rub"),
+    ("herb", "fresh-herbs"),
+    ("herbs", "fresh-herbs"),
+    ("garlic", "raw-garlic"),
+    ("pork belly", "bacon"),
+];
+
+/// The word of a list that somebody meant: by what a kitchen says, or the nearest.
+fn meant<'k, I: Iterator<Item = &'k str>>(word: &str, words: &impl Fn() -> I) -> Option<&'k str> {
+    let spoken = SPOKEN.iter().find(|(spoken, _)| *spoken == word);
+    let known = spoken.and_then(|(_, here)| words().find(|known| known == here));
+    known.or_else(|| nearest(word, words()))
+}
+
 /// A word of a closed list, or a fault that names the nearest.
 pub(super) fn one_of<T: Copy>(
     text: Text<'_>,
@@ -368,7 +391,7 @@ pub(super) fn one_of<T: Copy>(
     let found = all.iter().copied().find(|&item| name(item) == text.text);
     if found.is_none() {
         let words = || all.iter().map(|&item| name(item));
-        let near = if text.text.len() > 64 { None } else { nearest(text.text, words()) };
+        let near = if text.text.len() > 64 { None } else { meant(text.text, &words) };
         let shown: String = text.text.chars().take(64).collect();
         faults.push(Fault {
             message: format!("`{key}` cannot be `{shown}`"),

@@ -3,8 +3,9 @@ use std::fmt;
 use super::Checkup;
 use super::words::temperature;
 use crate::cite::Date;
-use crate::finding::{Finding, Limit, Measure, Verdict};
+use crate::finding::{Finding, Force, Limit, Measure, Verdict};
 use crate::recipe::{Component, StepKind};
+use crate::store::chart_row;
 use crate::units::{Reading, Time, days};
 
 /// What a label on a pack may say of one component.
@@ -15,33 +16,22 @@ pub struct Label {
     pub what: String,
     /// The day it was made, which is day 1.
     pub made: Date,
-    /// The day it was packed.
-    pub packed: Date,
+    /// The day it was packed, where it is.
+    pub packed: Option<Date>,
     /// How cold it is kept, at most, in a refrigerator.
     pub keep_at: Option<Reading>,
-    /// The last day of its use, and of freezing it; or why there is none.
+    /// The last day of its use; or why there is none.
     pub use_by: Result<Date, String>,
+    /// Whether it may as well be frozen until then: no chart says that it does not freeze.
+    pub freezes: bool,
     /// Until when it is at its best in a freezer: advice about quality.
     pub best_frozen: Option<Date>,
 }
 
-/// The rules that a day of use rests on.
-const RESTS_ON: [&str; 9] = [
-    "store/fridge-time",
-    "store/fridge-temperature",
-    "store/authority",
-    "store/garlic-in-oil",
-    "store/fresh-sauce",
-    "chill/date-mark",
-    "chill/cooling",
-    "shelf/pack-life",
-    "shelf/packaging-barrier",
-];
-
 /// The labels of a checked recipe: one for each component that says when it was made.
 ///
-/// A day of use is the earliest that any rule it is held to, and the recipe itself, gives. Where one of
-/// those rules is broken or unproven there is none. Days are counted to the safe side: a pack that may be
+/// A day of use is the earliest that any rule it is held to, and the recipe itself, gives. Where any rule of
+/// safety is broken or unproven there is none. Days are counted to the safe side: a pack that may be
 /// kept ten days has its tenth on the day after nine.
 #[must_use]
 pub fn labels(checkup: &Checkup<'_>) -> Vec<Label> {
@@ -71,18 +61,25 @@ fn label(component: &Component<'_>, findings: &[Finding]) -> Option<Label> {
     let frozen = component.steps.iter().filter(|step| step.kind == StepKind::Freeze);
     let best = frozen.filter_map(|step| step.like?.value.freeze.time());
     let best_frozen = best.map(|time| time.low()).reduce(shorter);
+    let packs = component.steps.iter().any(|step| step.kind == StepKind::Pack);
+    // What a rule names of the chart counts like what the recipe names.
+    let chart = |f: &Finding| f.rows.into_iter().flatten().find_map(|row| chart_row(row.key, None));
+    let named = component.steps.iter().filter_map(|step| step.like);
+    let mut likes =
+        named.chain(findings.iter().filter(|f| f.rule.id.starts_with("store/")).filter_map(chart));
     Some(Label {
         what: component.name.to_string(),
         made,
-        packed: component.packed_on.unwrap_or(made),
+        packed: component.packed_on.or_else(|| packs.then_some(made)),
         keep_at: keep_at.reduce(|a, b| if b < a { b } else { a }),
         use_by: use_by(component, findings, made),
+        freezes: likes.all(|row| row.value.freeze.time().is_some()),
         best_frozen: best_frozen.and_then(|time| after(made, time)),
     })
 }
 
 fn use_by(component: &Component<'_>, findings: &[Finding], made: Date) -> Result<Date, String> {
-    let rests = || findings.iter().filter(|f| RESTS_ON.contains(&f.rule.id));
+    let rests = || findings.iter().filter(|finding| finding.rule.force == Force::Safety);
     if let Some(open) = rests().find(|finding| finding.verdict != Verdict::Meets) {
         return Err(format!("{}: {}", open.rule.asks, open.verdict.words()));
     }
@@ -132,14 +129,18 @@ impl fmt::Display for Label {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         writeln!(f, "{}", self.what)?;
         writeln!(f, "  made on    {}", self.made)?;
-        writeln!(f, "  packed on  {}", self.packed)?;
+        if let Some(packed) = self.packed {
+            writeln!(f, "  packed on  {packed}")?;
+        }
         if let Some(at) = self.keep_at {
             writeln!(f, "  keep at    {} or below", temperature(at))?;
         }
         match &self.use_by {
             Ok(day) => {
                 writeln!(f, "  use by     {day}")?;
-                writeln!(f, "  freeze by  {day}")?;
+                if self.freezes {
+                    writeln!(f, "  freeze by  {day}")?;
+                }
             }
             Err(why) => writeln!(f, "  use by     not given ({why})")?,
         }

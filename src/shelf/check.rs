@@ -33,6 +33,7 @@ const ANALYSIS: Missing = Missing::new(
     "write analysis = { water_activity = …, ph = … }, or pack it with air or frozen",
 );
 const ON_THE_SPOT: &str = "Meat that was cured on the spot is no barrier, whatever its nitrite: only meat cured in an inspected plant and received in its pack. What 120 ppm nitrite and 3.5 % brine allow is slow cooling, not this.";
+const FISH: &str = "Frozen before, during and after: pack it with air, or freeze it first and keep it frozen in its pack. A shop needs a variance for anything else.";
 const WHO: &str = "A shop needs a plan, approved beforehand, for every pack without air.";
 
 /// What is known of a food that is packed without air.
@@ -88,7 +89,7 @@ fn barrier(packed: &Packed) -> Option<Finding> {
         return Some(
             Finding::new(&BARRIER, verdict)
                 .row(&PACKS_FOOD_CODE_FISH.row)
-                .note(WHO)
+                .note(FISH)
                 .at(packed.place),
         );
     }

@@ -6,7 +6,7 @@ use super::table::{
 use crate::authority::Authority;
 use crate::cite::{Cited, Row};
 use crate::finding::{
-    Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Share, THERMOMETER, Verdict,
+    Finding, Force, Held, Limit, Mend, Missing, Place, Placed, Rule, Share, THERMOMETER, Verdict,
 };
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
@@ -188,9 +188,14 @@ fn hot(fish: &SmokedFish, row: &'static Cited<HotSmoke>) -> Finding {
     let Some(held) = fish.held else {
         return finding(Verdict::Unproven).limit(limit).missing(HELD);
     };
-    match limit.judge(&held) {
+    let at = |time: Time, at: Reading| Held { time, at };
+    let verdict = limit.judge(&held);
+    let found = finding(verdict)
+        .found(&Range::ordered(at(held.low(), range.low()), at(held.high(), range.low())))
+        .limit(limit.map(|time| at(time, least)));
+    match verdict {
         Verdict::Meets => found,
-        verdict => finding(verdict).found(&held).limit(limit).mend(Mend::HoldFor(row.value.time)),
+        _ => found.mend(Mend::HoldFor(row.value.time)),
     }
 }
 

@@ -56,6 +56,7 @@ const NOT_THIS: Missing = Missing::new(
     "a row of the chart that is about this food",
     "choose a row for the food as you made it; rows for factory-sealed and canned food are not for it",
 );
+const COLDER: &str = "By its thermometer it may be a little warmer. Frozen food is safe so; it keeps its quality less long.";
 const HOW_LONG: Missing = Missing::new("how long it is kept", "write for = \"… days\" on the step");
 const HOW_COLD: Missing = Missing::new("how cold it is kept", "write at = \"… °F\" on the step");
 
@@ -210,7 +211,15 @@ fn temperature(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
         );
         return;
     };
-    report(Finding::at_or_below(rule, row.value, &row.row, at, keeping.thermometer));
+    let finding = Finding::at_or_below(rule, row.value, &row.row, at, keeping.thermometer);
+    // A freezer that shows 0 °F is one: a degree of its thermometer is a matter of quality.
+    let shows = Limit::AtMost(row.value.on(at.value.scale())).met_by(at.value) == Some(true);
+    let doubted = shows && finding.verdict != Verdict::Meets && keeping.thermometer.is_some();
+    report(if keeping.cold == Cold::Freezer && doubted {
+        Finding { verdict: Verdict::Meets, past_advice: true, mend: None, ..finding }.note(COLDER)
+    } else {
+        finding
+    });
 }
 
 /// How cold shops and plants keep it.

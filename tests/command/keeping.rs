@@ -459,3 +459,102 @@ fn drying_is_unproven_and_not_time_in_the_warm(#[case] cure: &str, #[case] ferme
     );
     assert_eq!(plain, ["breaks"]);
 }
+
+#[rstest]
+#[case::shop(CODE, "breaks")]
+#[case::australia("australia-new-zealand", "breaks")]
+fn cooked_fish_is_cooled_too_where_the_rule_is_for_any_food(
+    #[case] held_to: &str,
+    #[case] expected: &str,
+) {
+    let row = |after: &str, f: u16| {
+        format!("[[component.cooling]]\nafter = \"{after}\"\ninside = \"{f} °F\"\n")
+    };
+    let slow = [row("0 h", 150), row("30 h", 38)].concat();
+    let chill = step("chill", "at = \"34 °F\"");
+    let of = |held_to: &str, parts: &[&str]| {
+        verdicts(held_to, "food = \"fish\"", parts, "chill/cooling")
+    };
+    assert_eq!(of(held_to, &[COOK, &chill, &slow]), [expected]);
+    assert_eq!(of(held_to, &[COOK, &chill]), ["unproven"]);
+    assert!(of("us-fsis", &[COOK, &chill, &slow]).is_empty(), "its schedules are of meat");
+}
+
+// Twenty days of cold smoke are not nothing because a cook follows.
+#[rstest]
+#[case::an_hour("1 h", "meets")]
+#[case::six_hours("6 h", "meets")]
+#[case::seven_hours("7 h", "unproven")]
+#[case::for_days("480 h", "unproven")]
+fn warm_stages_before_a_cook_are_added_up(#[case] time: &str, #[case] expected: &str) {
+    let smoke = step("cold-smoke", &format!("at = \"75 °F\"\nfor = \"{time}\""));
+    let component = "food = \"ground-meat\"";
+    let of = |held_to: &str, rule: &str| verdicts(held_to, component, &[PORK, &smoke, COOK], rule);
+    assert_eq!(of("us-consumer", "cook/slow-stages"), [expected]);
+    assert!(of("us-fsis", "cook/slow-stages").is_empty(), "a plant has its come-up clock");
+    let cook = "[[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nto = \"165 °F\"\nhold = \"5 min\"\nfor = \"3 h\"\ncome_up = \"3 h\"\n";
+    let clock = verdicts("us-fsis", component, &[PORK, &smoke, cook], "cook/come-up");
+    let broken = if expected == "meets" { "meets" } else { "breaks" };
+    assert_eq!(clock, [broken], "what is stated cannot be shorter than its stages");
+    let unsaid = cook.replace("come_up = \"3 h\"\n", "");
+    let clock = verdicts("us-fsis", component, &[PORK, &smoke, &unsaid], "cook/come-up");
+    let enough = if time == "1 h" { "meets" } else { "unproven" };
+    assert_eq!(clock, [enough]);
+}
+
+#[test]
+fn food_that_was_chilled_is_not_held_hot() {
+    let of = |chill: &str, rule: &str| {
+        let served = step("serve", "at = \"70 °F\"\nfor = \"12 h\"");
+        verdicts(CODE, "food = \"ground-meat\"", &[PORK, COOK, chill, &served], rule)
+    };
+    let chill = step("chill", "at = \"34 °F\"");
+    assert!(of(&chill, "cook/hot-holding").is_empty());
+    assert_eq!(of(&chill, "chill/warm-time"), ["breaks"]);
+    assert_eq!(of("", "cook/hot-holding"), ["unproven"]);
+}
+
+// A freezer that shows 0 °F by a thermometer of ±1 °F is a freezer.
+#[rstest]
+#[case::colder("-2 °F", "meets", false)]
+#[case::at_zero("0 °F", "meets", true)]
+#[case::warmer("3 °F", "breaks", false)]
+fn a_degree_at_the_freezer_is_a_note(
+    #[case] at: &str,
+    #[case] verdict: &str,
+    #[case] past_advice: bool,
+) {
+    let freeze = step("freeze", &format!("at = \"{at}\"\nfor = \"1 month\""));
+    let text =
+        format!("held_to = [\"us-consumer\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{COOK}{freeze}");
+    let recipe = Recipe::read(&text).unwrap();
+    let found = recipe.check();
+    let cold = found.iter().find(|c| c.finding.rule.id == "store/freezer-temperature").unwrap();
+    assert_eq!((cold.finding.verdict.words(), cold.finding.past_advice), (verdict, past_advice));
+}
+
+#[rstest]
+#[case("do = \"cool\"", "step", "`chill`")]
+#[case("do = \"brine\"", "step", "`hold`")]
+#[case("name = \"x\"\nkind = \"herbs\"", "ingredient", "`fresh-herbs`")]
+fn what_a_kitchen_says_is_understood(#[case] line: &str, #[case] table: &str, #[case] meant: &str) {
+    let text =
+        format!("held_to = [\"us-fsis\"]\n{HEAD}food = \"sauce\"\n[[component.{table}]]\n{line}\n");
+    let error = Recipe::read(&text).unwrap_err();
+    let help = error.faults.iter().filter_map(|fault| fault.help.as_deref());
+    assert!(help.clone().any(|help| help.contains(meant)), "{:?}", help.collect::<Vec<_>>());
+}
+
+#[test]
+fn of_several_stays_the_longest_is_pointed_at() {
+    let (long, short) = (
+        step("hold", "at = \"70 °F\"\nfor = \"8 h\""),
+        step("chill", "at = \"45 °F\"\nfor = \"1 h\""),
+    );
+    let text = format!("held_to = [\"us-consumer\"]\n{HEAD}food = \"fish\"\n{long}{COOK}{short}");
+    let recipe = Recipe::read(&text).unwrap();
+    let found = recipe.check();
+    let warm = found.iter().find(|c| c.finding.rule.id == "chill/warm-time").unwrap();
+    let place = warm.finding.place;
+    assert_eq!(&text[place.start..place.end], "\"70 °F\"");
+}

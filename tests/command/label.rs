@@ -118,3 +118,32 @@ proptest! {
         prop_assert_eq!(Some(last), label.made.days_later(kept));
     }
 }
+
+// One number of the printed loaf changed, and its day is gone.
+#[rstest]
+#[case::cooked_too_little(
+    "to = \"168 °F\"",
+    "to = \"120 °F\"",
+    "hot enough inside, for long enough: breaks"
+)]
+#[case::left_out(
+    "do = \"chill\"\nat = \"34 °F\"",
+    "do = \"hold\"\nat = \"80 °F\"",
+    "time between cold and hot: breaks"
+)]
+fn whatever_breaks_takes_the_day_away(#[case] from: &str, #[case] to: &str, #[case] why: &str) {
+    let text = std::fs::read_to_string(example("labelled-loaf")).unwrap();
+    assert!(text.contains(from));
+    let text = text.replace(from, to);
+    let checkup = Checkup::new("a.toml".into(), &text, Recipe::read(&text).unwrap());
+    assert_eq!(use_by(&labels(&checkup)[0]), why);
+}
+
+#[test]
+fn what_does_not_freeze_and_was_not_packed_is_not_said_to() {
+    let text = "title = \"Invented\"\nheld_to = [\"us-consumer\"]\n[instruments]\nthermometer = \"1 °F\"\n[[component]]\nname = \"dip\"\nfood = \"sauce\"\nmade_on = 2026-11-05\n[[component.ingredient]]\nname = \"yogurt\"\nkind = \"yogurt\"\namount = \"500 g\"\n[[component.ingredient]]\nname = \"dill\"\nkind = \"fresh-herbs\"\namount = \"20 g\"\n[[component.step]]\ndo = \"refrigerate\"\nat = \"38 °F\"\nfor = \"3 days\"\n";
+    let checkup = Checkup::new("a.toml".into(), text, Recipe::read(text).unwrap());
+    let label = labels(&checkup).pop().unwrap().to_string();
+    assert!(label.contains("use by     2026-11-08"), "{label}");
+    assert!(!label.contains("freeze") && !label.contains("packed"), "{label}");
+}

@@ -5,7 +5,8 @@ use greenweight::authority::Authority;
 use greenweight::chill::{
     AUSTRALIA, COOLING_US, Cooling, FOOD_CODE_COOLING, Factor, Growth, Holds, LegClock, Pathogen,
     Rate, SLOW_COOL_CONDITIONS, Stay, Was, check, degree_hours, degree_hours_between,
-    growth_limits, growth_models, listeria_rate_at, longest_fermentation, strictest_growth, warm,
+    growth_limits, growth_models, listeria_rate_at, longest_fermentation, ready_to_eat,
+    strictest_growth, warm,
 };
 use greenweight::cite::Date;
 use greenweight::finding::{Place, Verdict};
@@ -565,4 +566,25 @@ fn what_is_kept_too_long_is_mended_to_the_days_before_the_last() {
     let kept = Range::exactly(days(6.0)).ok();
     let meets = greenweight::chill::date_mark(kept, FC, Place::default()).unwrap();
     assert_eq!((meets.verdict, meets.mend), (Verdict::Meets, None));
+}
+
+#[test]
+fn what_is_hot_is_not_exposed_and_a_stay_of_unknown_length_is_unproven() {
+    let stay = |f: f64, h: Option<f64>| Stay {
+        at: fahrenheit(f),
+        time: h.and_then(|h| Range::exactly(hours(h)).ok()),
+        was: Was::Hot,
+    };
+    let of = |stays: &[Stay]| ready_to_eat(stays, true, Place::default()).map(|f| f.verdict);
+    assert_eq!(of(&[stay(135.0, Some(9.0)), stay(150.0, Some(9.0))]), None);
+    assert_eq!(of(&[stay(50.0, Some(90.0))]), None);
+    let hot_and_cool = [stay(140.0, Some(9.0)), stay(60.0, Some(5.0))];
+    assert_eq!(of(&hot_and_cool), Some(Verdict::Meets));
+    assert_eq!(of(&[stay(134.0, Some(1.0))]), Some(Verdict::Meets));
+    assert_eq!(of(&[stay(134.0, Some(1.1))]), Some(Verdict::Breaks));
+    assert_eq!(of(&[stay(60.0, None)]), Some(Verdict::Unproven));
+    // The row by how warm it ever gets: five hours at 60 °F, four of 80 °F with two of them warm.
+    assert_eq!(of(&[stay(60.0, Some(5.1))]), Some(Verdict::Breaks));
+    assert_eq!(of(&[stay(60.0, Some(2.0)), stay(80.0, Some(2.0))]), Some(Verdict::Meets));
+    assert_eq!(of(&[stay(60.0, Some(1.0)), stay(80.0, Some(2.1))]), Some(Verdict::Breaks));
 }

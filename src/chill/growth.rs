@@ -88,6 +88,7 @@ impl Rate {
         self.at_celsius(reading.on(Scale::Celsius).value())
     }
 
+    #[inline]
     fn at_celsius(&self, t: f64) -> f64 {
         let square = |x: f64| if x > 0.0 { x * x } else { 0.0 };
         match *self {
@@ -117,6 +118,7 @@ impl Rate {
     }
 
     /// ∫ μ dt over a segment on which the temperature runs straight.
+    #[inline]
     fn over(&self, segment: &Segment) -> f64 {
         let (a, b) = (segment.from().celsius(), segment.to().celsius());
         let hours = segment.seconds() / 3600.0;
@@ -233,6 +235,7 @@ impl Growth {
     }
 
     /// Counts a segment.
+    #[inline]
     pub fn add(&mut self, segment: &Segment) {
         self.sum += self.rate.over(segment);
     }

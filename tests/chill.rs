@@ -583,6 +583,12 @@ fn what_is_hot_is_not_exposed_and_a_stay_of_unknown_length_is_unproven() {
     assert_eq!(of(&[stay(134.0, Some(1.0))]), Some(Verdict::Meets));
     assert_eq!(of(&[stay(134.0, Some(1.1))]), Some(Verdict::Breaks));
     assert_eq!(of(&[stay(60.0, None)]), Some(Verdict::Unproven));
+    let mend = |stays: &[Stay]| ready_to_eat(stays, true, Place::default()).unwrap().mend;
+    let five = greenweight::finding::Mend::KeepFor(hours(5.0));
+    assert_eq!(
+        (mend(&[stay(60.0, Some(6.0))]), mend(&[stay(60.0, Some(5.0))])),
+        (Some(five), None)
+    );
     // The row by how warm it ever gets: five hours at 60 °F, four of 80 °F with two of them warm.
     assert_eq!(of(&[stay(60.0, Some(5.1))]), Some(Verdict::Breaks));
     assert_eq!(of(&[stay(60.0, Some(2.0)), stay(80.0, Some(2.0))]), Some(Verdict::Meets));

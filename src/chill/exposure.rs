@@ -101,7 +101,8 @@ pub fn says_exposure(authority: Authority) -> bool {
 /// cold or hot.
 #[must_use]
 pub fn ready_to_eat(stays: &[Stay], cooked: bool, place: Place) -> Option<Finding> {
-    let mut best: Option<Finding> = None;
+    // The best verdict; of two that are the same the row that leaves more time.
+    let mut best: Option<(Finding, Time)> = None;
     for row in EXPOSURE_SUMMARY.iter().filter(|row| row.value.cooked == cooked) {
         let counts = |at: Reading| above(at, row.value.from) && !hot(at, row.value.hot);
         let warm = || stays.iter().filter(|stay| counts(stay.at));
@@ -130,11 +131,15 @@ pub fn ready_to_eat(stays: &[Stay], cooked: bool, place: Place) -> Option<Findin
             }
             _ => finding(Verdict::Unproven).limit(Limit::AtMost(row.value.most)).missing(HOW_LONG),
         };
-        if best.is_none_or(|best| judged.verdict < best.verdict) {
-            best = Some(judged);
+        let better = |(best, most): (Finding, Time)| {
+            judged.verdict < best.verdict
+                || (judged.verdict == best.verdict && row.value.most > most)
+        };
+        if best.is_none_or(better) {
+            best = Some((judged, row.value.most));
         }
     }
-    best
+    best.map(|(finding, _)| finding)
 }
 
 fn hot(at: Reading, hot: PrintedTemperature) -> bool {

@@ -21,6 +21,8 @@ const UNJUDGED: Missing = Missing::new(
     "keep it at 40 °F (4 °C) or below, or have the time in the warm checked by someone licensed to",
 );
 
+const HOW_COLD: Missing =
+    Missing::new("how cold it is where it is chilled", "write at = \"… °F\" on the step");
 const DRYING: Missing = Missing::new(
     "what makes a raw, dried product safe: its cure, its acid and its drying together",
     "have the process checked by someone licensed to; an analysis of water activity and pH may show that it needs neither time nor temperature",
@@ -308,7 +310,15 @@ impl Recipe<'_> {
         }
         for (n, step) in component.steps.iter().enumerate() {
             chilled |= after_the_cook(n) && chills(step);
-            let Some(at) = step.at else { continue };
+            let Some(at) = step.at else {
+                // Cooked food that is chilled somewhere: how cold it is there decides how long it may be.
+                let clocked = self.held_to.iter().any(|&a| chill::says_how_long(a));
+                let unsaid = step.kind == StepKind::Chill && after_the_cook(n);
+                if unsaid && clocked && component.cooling.is_empty() {
+                    report(Finding::new(&WARM, Verdict::Unproven).missing(HOW_COLD).at(step.place));
+                }
+                continue;
+            };
             let stay = Stay {
                 at: at.value,
                 time: step.time.map(|time| time.value),

@@ -558,3 +558,14 @@ fn of_several_stays_the_longest_is_pointed_at() {
     let place = warm.finding.place;
     assert_eq!(&text[place.start..place.end], "\"70 °F\"");
 }
+
+#[test]
+fn chilled_without_a_temperature_is_unproven_where_a_clock_is() {
+    let of = |held_to: &str, chill: &str| {
+        verdicts(held_to, "food = \"ground-meat\"", &[PORK, COOK, chill], "store/warm-time")
+    };
+    let unsaid = step("chill", "");
+    assert_eq!(of("us-consumer", &unsaid), ["unproven"]);
+    assert!(of("us-consumer", &step("chill", "at = \"36 °F\"")).is_empty());
+    assert!(of("us-fsis", &unsaid).is_empty(), "it asks for the cooling itself");
+}

@@ -277,3 +277,18 @@ fn a_link_back_to_its_own_folder_ends() {
     let report: Value = serde_json::from_slice(&output.stdout).unwrap();
     assert_eq!(report["files"].as_array().unwrap().len(), 1);
 }
+
+#[test]
+fn every_rule_is_listed_once_with_its_force() {
+    let output = Command::new(env!("CARGO_BIN_EXE_greenweight")).arg("rules").output().unwrap();
+    assert!(output.status.success());
+    let text = String::from_utf8(output.stdout).unwrap();
+    let ids: Vec<_> = text.lines().map(|line| line.split_whitespace().next().unwrap()).collect();
+    let all = greenweight::recipe::RULES.iter().flat_map(|room| room.iter());
+    assert_eq!(ids, all.map(|rule| rule.id).collect::<Vec<_>>());
+    let mut once = ids.clone();
+    once.sort_unstable();
+    once.dedup();
+    assert_eq!(once.len(), ids.len(), "an identity stands for one rule");
+    assert!(text.contains("smoke/cheese-chamber") && text.contains("(quality)"));
+}

@@ -8,8 +8,8 @@ use std::process::ExitCode;
 use annotate_snippets::{AnnotationKind, Level, Renderer, Snippet};
 use clap::{Parser, Subcommand, ValueEnum};
 
-use greenweight::finding::{Place, Verdict};
-use greenweight::recipe::{Fault, Recipe};
+use greenweight::finding::{Force, Place, Verdict};
+use greenweight::recipe::{Fault, RULES, Recipe};
 use greenweight::report::{Checkup, Unread, labels, to_json, to_sarif, to_text};
 
 /// Holds recipes against published food-safety figures.
@@ -50,6 +50,8 @@ enum Verb {
         /// A recipe document (.toml).
         path: PathBuf,
     },
+    /// Every rule that a recipe can meet or break, room by room: its identity, what it asks, its force.
+    Rules,
     /// How much of this curing premix for this much meat, under this authority.
     Dose(Box<Dosing>),
 }
@@ -118,6 +120,10 @@ fn main() -> ExitCode {
         Verb::Check { paths, format, plots } => check_all(&paths, format, plots.as_deref()),
         Verb::Scale { path, times } => scale_one(path, times),
         Verb::Label { path } => label_one(path),
+        Verb::Rules => {
+            print!("{}", rules());
+            ExitCode::SUCCESS
+        }
         Verb::Dose(dosing) => match dosing.answer() {
             Ok(answer) => {
                 print!("{answer}");
@@ -169,6 +175,19 @@ fn check_all(paths: &[PathBuf], format: Format, plots: Option<&Path>) -> ExitCod
         Some(Verdict::Meets) => ExitCode::SUCCESS,
         _ => ExitCode::from(1),
     }
+}
+
+fn rules() -> String {
+    let mut text = String::new();
+    for rule in RULES.iter().flat_map(|room| room.iter()) {
+        let force = match rule.force {
+            Force::Quality => " (quality)",
+            Force::Advice => " (advice)",
+            _ => "",
+        };
+        text.push_str(&format!("{:<28} {}{force}\n", rule.id, rule.asks));
+    }
+    text
 }
 
 fn label_one(path: PathBuf) -> ExitCode {

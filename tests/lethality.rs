@@ -410,3 +410,28 @@ fn it_has_come_up_only_where_the_band_was_left_upwards() {
     assert!(came(&[(0.0, 4.0), (600.0, 53.0)], "2 °C"));
     assert!(!came(&[(0.0, 4.0), (600.0, 52.0)], "2 °C"));
 }
+
+// Whatever step of a block is the steep one, the first and the last among them.
+#[test]
+fn a_steep_step_anywhere_is_counted_exactly() {
+    for steep in [255, 256, 257, 300, 510, 511, 512] {
+        let points: Vec<_> = (0..1024)
+            .map(|n| {
+                let c = if n > steep { 78.0 } else { 66.0 } + 0.001 * f64::from(n % 7);
+                Point::new(seconds(f64::from(n)), celsius(c)).unwrap()
+            })
+            .collect();
+        let mut at_once = counter(7.5, 70.0, 55.0);
+        at_once.add_points(&mut Track::new(), &points).unwrap();
+        let (mut one_by_one, mut track) = (counter(7.5, 70.0, 55.0), Track::new());
+        for point in &points {
+            if let Some(segment) = track.next(*point).unwrap() {
+                one_by_one.add(&segment);
+            }
+        }
+        let (a, b) = (at_once.logs(), one_by_one.logs());
+        assert!((a / b - 1.0).abs() < 1e-13, "{steep}: {a} and {b}");
+        let (a, b) = (at_once.logs_by_lower_ends(), one_by_one.logs_by_lower_ends());
+        assert!((a / b - 1.0).abs() < 1e-13, "{steep}: {a} and {b} by lower ends");
+    }
+}

@@ -27,11 +27,13 @@
 //! | How much fat, water and protein; which blend? | [`fat`] |
 //! | How hot inside, and for how long? | [`cook`] |
 //! | How is a record of temperatures read? | [`trace`] |
-//! | How warm may cold smoke be? | [`smoke`] |
-//! | How long does it keep? | [`store`] |
+//! | How fast must it cool, how long may it be warm, how does it ferment, what may grow? | [`chill`] |
+//! | Does it need cold at all; what does a pack without air rest on? | [`shelf`] |
+//! | How warm may cold smoke be, how hot hot smoke; how much salt in smoked fish? | [`smoke`] |
+//! | How cold and how long does it keep; how is it frozen and thawed? | [`store`] |
 //!
 //! With the feature `recipe`, a whole recipe document is read and checked; with
-//! `report`, its findings are printed as text and JSON.
+//! `report`, its findings are printed as text, JSON and SARIF.
 //!
 //! # Cautions
 //!

@@ -251,3 +251,44 @@ fn the_traps_of_the_open_data_set_are_known() {
         assert!(lives.windows(2).all(|pair| pair[0].1 > pair[1].1), "{cure}: {lives:?}");
     }
 }
+
+#[test]
+fn cook_chill_takes_the_cold_in_time_and_the_month() {
+    use greenweight::shelf::CookChill;
+    let of = |to_34: Option<f64>, at_41: f64, from_packing: f64| {
+        CookChill { to_34: to_34.map(hours), at_41: days(at_41), from_packing: days(from_packing) }
+            .keeps_to_the_code()
+    };
+    assert!(of(Some(48.0), 0.0, 30.0) && of(None, 7.0, 7.0));
+    assert!(!of(Some(48.0), 0.0, 31.0), "the cold came in time, and the month is over");
+    assert!(!of(Some(49.0), 0.0, 30.0), "the month is kept, and the cold came late");
+    assert!(!of(None, 7.0, 8.0) && !of(Some(40.0), 7.1, 20.0));
+}
+
+#[test]
+fn a_pack_within_its_days_needs_no_mend_and_a_frozen_one_no_days() {
+    use greenweight::authority::Authority;
+    use greenweight::finding::{Mend, Place};
+    use greenweight::food::Food;
+    use greenweight::range::Range;
+    use greenweight::shelf::{Packed, check_pack};
+    let of = |frozen: bool, kept: f64| {
+        let packed = Packed {
+            food: Food::GroundMeat,
+            raw: true,
+            cured_here: false,
+            frozen,
+            activity: None,
+            ph: None,
+            brine: None,
+            kept: Range::exactly(days(kept)).ok(),
+            place: Place::default(),
+        };
+        let mut found = Vec::new();
+        check_pack(&packed, Authority::UsFoodCode2022, &mut |finding| found.push(finding));
+        found.into_iter().map(|finding| finding.mend).collect::<Vec<_>>()
+    };
+    assert_eq!(of(false, 30.0), [None]);
+    assert_eq!(of(false, 31.0), [Some(Mend::KeepFor(days(30.0)))]);
+    assert!(of(true, 31.0).is_empty());
+}

@@ -5,6 +5,7 @@
 mod after;
 mod careful;
 mod composing;
+mod cooking;
 mod curing;
 mod dose;
 mod faults;

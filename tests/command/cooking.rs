@@ -1,0 +1,63 @@
+//! How a cook ends, by whoever says so.
+
+use greenweight::recipe::Recipe;
+use rstest::rstest;
+
+const MEAT: &str = "[[component.ingredient]]\nname = \"pork\"\nkind = \"meat\"\nfrom = \"pork\"\namount = \"2 kg\"\n";
+
+fn verdicts(
+    held_to: &str,
+    thermometer: &str,
+    food: &str,
+    cook: &str,
+    rule: &str,
+) -> Vec<&'static str> {
+    let meat = if matches!(food, "fish" | "casseroles") { "" } else { MEAT };
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"{held_to}\"]\n[instruments]\n{thermometer}\n[[component]]\nname = \"a\"\nfood = \"{food}\"\n{meat}[[component.step]]\ndo = \"cook\"\nat = \"250 °F\"\n{cook}\n"
+    );
+    let recipe = Recipe::read(&text).unwrap_or_else(|error| panic!("{error}\n{text}"));
+    let found = recipe.check();
+    let of_rule = found.iter().filter(|checked| checked.finding.rule.id == rule);
+    of_rule.map(|checked| checked.finding.verdict.words()).collect()
+}
+
+// By a thermometer of which nobody says how far it is off, nothing is proven; it may still break.
+#[rstest]
+#[case::chart("us-consumer", "ground-meat", "to = \"165 °F\"", "unproven")]
+#[case::chart_broken("us-consumer", "ground-meat", "to = \"150 °F\"", "breaks")]
+#[case::table("us-fsis", "ground-meat", "to = \"160 °F\"\nhold = \"5 min\"", "unproven")]
+#[case::table_broken("us-fsis", "ground-meat", "to = \"120 °F\"\nhold = \"5 min\"", "breaks")]
+#[case::code("us-food-code-2022", "ground-meat", "to = \"160 °F\"\nhold = \"5 min\"", "unproven")]
+fn without_a_tolerance_nothing_is_proven(
+    #[case] held_to: &str,
+    #[case] food: &str,
+    #[case] cook: &str,
+    #[case] expected: &str,
+) {
+    assert_eq!(verdicts(held_to, "", food, cook, "cook/endpoint"), [expected]);
+    if expected == "unproven" {
+        let stated = verdicts(held_to, "thermometer = \"0 °F\"", food, cook, "cook/endpoint");
+        assert_eq!(stated, ["meets"]);
+    }
+}
+
+// Who has no row for a food does not answer for it.
+#[rstest]
+#[case::fish_in_a_meat_plant("us-fsis", "fish", true)]
+#[case::fish_by_the_british_pairs("great-britain", "fish", true)]
+#[case::a_casserole_by_the_british_pairs("great-britain", "casseroles", false)]
+#[case::meat_by_the_british_pairs("great-britain", "whole-meat", false)]
+#[case::nobody("japan", "ground-meat", true)]
+#[case::leftovers_in_a_plant("us-fsis", "leftovers", true)]
+#[case::the_chart("us-consumer", "fish", false)]
+fn an_authority_answers_for_its_own_food(
+    #[case] held_to: &str,
+    #[case] food: &str,
+    #[case] unanswered: bool,
+) {
+    let cook = "to = \"170 °F\"\nhold = \"10 min\"";
+    let of = |rule| verdicts(held_to, "thermometer = \"1 °F\"", food, cook, rule);
+    assert_eq!(!of("cook/authority").is_empty(), unanswered, "{:?}", of("cook/authority"));
+    assert_eq!(of("cook/endpoint").is_empty(), unanswered, "{:?}", of("cook/endpoint"));
+}

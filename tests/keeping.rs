@@ -292,3 +292,38 @@ fn a_pack_within_its_days_needs_no_mend_and_a_frozen_one_no_days() {
     assert_eq!(of(false, 31.0), [Some(Mend::KeepFor(days(30.0)))]);
     assert!(of(true, 31.0).is_empty());
 }
+
+#[test]
+fn a_smoked_fish_is_judged_by_its_own_authority_and_proven_by_a_thermometer() {
+    use greenweight::authority::Authority;
+    use greenweight::finding::{Mend, Place, Verdict};
+    use greenweight::range::Range;
+    use greenweight::smoke::{SmokedFish, check_fish};
+    use greenweight::units::{minutes, read_tolerance};
+    let fahrenheit = |value| Reading::new(value, Scale::Fahrenheit).unwrap();
+    let hot = |authority, inside: f64, held: f64, off: Option<&str>| {
+        let fish = SmokedFish {
+            cold: false,
+            airless: true,
+            brine: Range::exactly(4.0).ok(),
+            nitrite: None,
+            less_salt: false,
+            inside: Some(fahrenheit(inside)),
+            thermometer: off.map(|off| read_tolerance(off).unwrap()),
+            held: Range::exactly(minutes(held)).ok(),
+            place: Place::default(),
+        };
+        let mut found = Vec::new();
+        check_fish(&fish, authority, &mut |finding| found.push(finding));
+        let of_heat = found.into_iter().filter(|finding| finding.rule.id == "smoke/hot-fish");
+        of_heat.map(|finding| (finding.verdict, finding.mend)).collect::<Vec<_>>()
+    };
+    let fda = Authority::UsFda;
+    assert_eq!(hot(fda, 150.0, 30.0, Some("1 °F")), [(Verdict::Meets, None)]);
+    assert_eq!(hot(fda, 150.0, 30.0, None), [(Verdict::Unproven, None)]);
+    let longer = Mend::HoldFor(minutes(30.0));
+    assert_eq!(hot(fda, 150.0, 20.0, Some("1 °F")), [(Verdict::Breaks, Some(longer))]);
+    let hotter = Mend::CookTo(fahrenheit(146.0));
+    assert_eq!(hot(fda, 140.0, 40.0, Some("1 °F")), [(Verdict::Breaks, Some(hotter))]);
+    assert!(hot(Authority::UsConsumer, 150.0, 30.0, Some("1 °F")).is_empty());
+}

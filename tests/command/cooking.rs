@@ -61,3 +61,30 @@ fn an_authority_answers_for_its_own_food(
     assert_eq!(!of("cook/authority").is_empty(), unanswered, "{:?}", of("cook/authority"));
     assert_eq!(of("cook/endpoint").is_empty(), unanswered, "{:?}", of("cook/endpoint"));
 }
+
+fn of_animal(food: &str, from: &str, to: &str) -> Vec<&'static str> {
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"us-consumer\"]\n[instruments]\nthermometer = \"1 °F\"\n[[component]]\nname = \"a\"\nfood = \"{food}\"\n[[component.ingredient]]\nname = \"meat\"\nkind = \"meat\"\n{from}\namount = \"2 kg\"\n[[component.step]]\ndo = \"cook\"\nat = \"250 °F\"\nto = \"{to}\"\n[[component.step]]\ndo = \"rest\"\nfor = \"5 min\"\n"
+    );
+    let found = Recipe::read(&text).unwrap().check();
+    let of_rule = found.iter().filter(|checked| checked.finding.rule.id == "cook/endpoint");
+    of_rule.map(|checked| checked.finding.verdict.words()).collect()
+}
+
+// Any bird makes it poultry, whole or ground; an animal that is not named may be one.
+#[rstest]
+#[case::a_roast("whole-meat", "from = \"pork\"", "150 °F", "meets")]
+#[case::a_roast_of_turkey("whole-meat", "from = \"turkey\"", "150 °F", "breaks")]
+#[case::a_loaf("ground-meat", "from = \"pork\"", "162 °F", "meets")]
+#[case::a_loaf_with_chicken("ground-meat", "from = \"chicken\"", "162 °F", "breaks")]
+#[case::of_no_named_animal("ground-meat", "", "170 °F", "unproven")]
+#[case::a_roast_of_no_named_animal("whole-meat", "", "170 °F", "unproven")]
+#[case::leftovers_of_no_named_animal("leftovers", "", "170 °F", "meets")]
+fn which_animal_decides(
+    #[case] food: &str,
+    #[case] from: &str,
+    #[case] to: &str,
+    #[case] expected: &str,
+) {
+    assert_eq!(of_animal(food, from, to), [expected]);
+}

@@ -347,6 +347,10 @@ fn a_shop_that_smokes_or_cures_to_preserve_is_reminded_of_its_variance() {
         verdicts(held_to, component, &[step], "smoke/variance")
     };
     assert_eq!(of(CODE, "food = \"fish\"", COLD), ["meets"]);
+    let text = format!("held_to = [\"{CODE}\"]\n{HEAD}food = \"fish\"\n{COLD}");
+    let found = Recipe::read(&text).unwrap().check();
+    let reminder = found.iter().find(|c| c.finding.rule.id == "smoke/variance").unwrap();
+    assert!(reminder.finding.past_advice, "a note, that is printed among the notes");
     assert_eq!(of(CODE, "food = \"ground-meat\"\ncure = { method = \"ground\" }", COOK), ["meets"]);
     assert!(of(CODE, "food = \"ground-meat\"", COOK).is_empty());
     assert!(of("us-fda", "food = \"fish\"", COLD).is_empty());

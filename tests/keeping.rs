@@ -140,6 +140,8 @@ fn the_order_of_temperatures_does_not_matter_and_a_gap_is_not_filled() {
 fn a_turkey_that_two_rows_share_takes_the_longer() {
     assert_eq!(thaw_turkey(pounds(12.0)).unwrap().value.refrigerator.1, days(4.0));
     assert!(thaw_turkey(pounds(3.9)).is_none() && thaw_turkey(pounds(24.1)).is_none());
+    let takes = thaw_time(Thawing::Refrigerator, pounds(20.0)).unwrap();
+    assert_eq!((takes.low(), takes.high()), (days(4.0), days(5.0)));
     for how in [Thawing::Microwave, Thawing::Room, Thawing::RunningWater, Thawing::Cooking] {
         assert!(thaw_time(how, pounds(4.0)).is_none());
     }

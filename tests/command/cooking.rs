@@ -88,3 +88,15 @@ fn which_animal_decides(
 ) {
     assert_eq!(of_animal(food, from, to), [expected]);
 }
+
+// Hot enough, and not said for how long: what is missing is said.
+#[test]
+fn a_time_that_is_missing_is_named() {
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nthermometer = \"1 °F\"\n[[component]]\nname = \"a\"\nfood = \"ground-meat\"\n{MEAT}[[component.step]]\ndo = \"cook\"\nat = \"250 °F\"\nto = \"150 °F\"\n"
+    );
+    let found = Recipe::read(&text).unwrap().check();
+    let end = found.iter().find(|c| c.finding.rule.id == "cook/endpoint").unwrap().finding;
+    assert_eq!(end.verdict.words(), "unproven");
+    assert!(end.missing.is_some_and(|missing| missing.what.contains("how long")), "{end:?}");
+}

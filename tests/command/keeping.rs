@@ -573,3 +573,29 @@ fn chilled_without_a_temperature_is_unproven_where_a_clock_is() {
     assert!(of("us-consumer", &step("chill", "at = \"36 °F\"")).is_empty());
     assert!(of("us-fsis", &unsaid).is_empty(), "it asks for the cooling itself");
 }
+
+// Two pairs stand in the rule, 90 °F for 20 h and 50 °F for 24 h; nothing is read between them.
+#[test]
+fn fish_at_85_for_22_hours_fits_neither_pair() {
+    let of = |at: &str, time: &str| {
+        let smoke = step("cold-smoke", &format!("at = \"{at}\"\nfor = \"{time}\""));
+        verdicts("us-maine", "food = \"fish\"", &[&smoke], "smoke/cold-chamber")
+    };
+    assert_eq!(of("85 °F", "22 h"), ["breaks"]);
+    assert_eq!(of("85 °F", "20 h"), ["meets"]);
+    assert_eq!(of("48 °F", "22 h"), ["meets"]);
+}
+
+// Above 90 °F cheese starts to melt: common practice, no source, and a limit of quality.
+#[test]
+fn cheese_at_95_is_spoiled_and_not_dangerous() {
+    let smoke = step("cold-smoke", "at = \"95 °F\"\nfor = \"2 h\"");
+    let text = format!("held_to = [\"us-consumer\"]\n{HEAD}food = \"cheese\"\n{smoke}");
+    let found = Recipe::read(&text).unwrap().check();
+    let chamber =
+        found.iter().find(|c| c.finding.rule.id == "smoke/cheese-chamber").unwrap().finding;
+    assert_eq!(chamber.verdict.words(), "breaks");
+    assert_eq!(chamber.rule.force, greenweight::finding::Force::Quality);
+    let citation = chamber.rows[0].unwrap().citation;
+    assert_eq!(citation.standing.words(), "common practice, no source");
+}

@@ -550,6 +550,11 @@ impl Finding {
         self
     }
 
+    /// With a mend, unless it meets and needs none.
+    pub(crate) fn or_mend(self, mend: Mend) -> Self {
+        if self.verdict == Verdict::Meets { self } else { self.mend(mend) }
+    }
+
     /// With a remark.
     #[must_use]
     pub const fn note(mut self, note: &'static str) -> Self {

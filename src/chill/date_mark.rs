@@ -55,14 +55,7 @@ pub fn day_of_use(kept: Range<Time>) -> Range<Time> {
 #[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
 #[must_use]
 pub fn last_day(made: Date) -> Option<Date> {
-    let limit = FOOD_CODE_2022_DATE_MARK_DAYS.value / days(1.0);
-    let mut day = made;
-    let mut count = 1.0;
-    while count < limit.value {
-        day = day.days_later(1)?;
-        count += 1.0;
-    }
-    Some(day)
+    made.later(FOOD_CODE_2022_DATE_MARK_DAYS.value - days(1.0))
 }
 
 /// Ready-to-eat food that a shop keeps cold for so long, without the time in a freezer; `None` for
@@ -84,8 +77,5 @@ pub fn date_mark(kept: Option<Range<Time>>, authority: Authority, place: Place) 
     }
     let day = day_of_use(kept);
     let found = finding(limit.judge(&day)).found(&day);
-    Some(match found.verdict {
-        Verdict::Meets => found,
-        _ => found.mend(Mend::KeepFor(row.value - days(1.0))),
-    })
+    Some(found.or_mend(Mend::KeepFor(row.value - days(1.0))))
 }

@@ -171,9 +171,15 @@ impl Date {
     #[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
     #[must_use]
     pub fn days_later(self, days: u16) -> Option<Self> {
+        self.later(crate::units::days(days.into()))
+    }
+
+    /// The day a time later, in whole days.
+    #[cfg(feature = "calendar")]
+    pub(crate) fn later(self, time: crate::units::Time) -> Option<Self> {
         let month = time::Month::try_from(self.month).ok()?;
         let day = time::Date::from_calendar_date(self.year.into(), month, self.day).ok()?;
-        let later = day.checked_add(time::Duration::days(days.into()))?;
+        let later = day.checked_add(time::Duration::saturating_seconds_f64(time.value))?;
         Self::new(u16::try_from(later.year()).ok()?, later.month().into(), later.day()).ok()
     }
 

@@ -203,8 +203,7 @@ impl Recipe<'_> {
             if step.kind != StepKind::ColdSmoke && !cheese {
                 continue;
             }
-            let later =
-                component.steps.iter().skip(n).any(|step| step.kind.heats() && step.to.is_some());
+            let later = component.steps.iter().skip(n).any(|step| step.ends_a_cook());
             let smoke = ColdSmoke {
                 food: component.food,
                 cooked_later: later,
@@ -247,7 +246,7 @@ impl Recipe<'_> {
         if component.food != Food::Fish {
             return;
         }
-        let ends = component.steps.iter().filter(|step| step.kind.heats() && step.to.is_some());
+        let ends = component.steps.iter().filter(|step| step.ends_a_cook());
         let hottest = ends.max_by(|a, b| compare(a.to.map(|to| to.value), b.to.map(|to| to.value)));
         let cold = hottest.is_none() && smoke.kind == StepKind::ColdSmoke;
         let [nitrite, _] = self.ingoing(component);
@@ -452,9 +451,9 @@ fn chills(step: &Step) -> bool {
 /// The first part of a cook that is chilled and finished later.
 fn broken_off<'c>(component: &'c Component<'_>) -> Option<&'c Step> {
     let mut steps = component.steps.iter();
-    let first = steps.find(|step| step.kind.heats() && step.to.is_some())?;
+    let first = steps.find(|step| step.ends_a_cook())?;
     steps.find(|step| chills(step))?;
-    steps.find(|step| step.kind.heats() && step.to.is_some())?;
+    steps.find(|step| step.ends_a_cook())?;
     Some(first)
 }
 

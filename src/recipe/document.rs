@@ -429,6 +429,13 @@ pub struct Step {
     pub place: Place,
 }
 
+impl Step {
+    /// Whether a cook ends with it: it heats, and says to which inside temperature.
+    pub(super) const fn ends_a_cook(&self) -> bool {
+        self.kind.heats() && self.to.is_some()
+    }
+}
+
 /// A file of readings that belongs to a component. Reading a recipe reads no other file:
 /// whoever has the file gives its points to [`Component::record`].
 #[derive(Debug, Clone, PartialEq)]
@@ -568,6 +575,11 @@ impl Component<'_> {
         };
         let Some(first) = birds.next().map(bird) else { return Bird::Other };
         if birds.all(|animal| bird(animal) == first) { first } else { Bird::Other }
+    }
+
+    /// Whether an ingredient of any of these kinds is in it.
+    pub(super) fn holds(&self, kinds: &[Kind]) -> bool {
+        self.ingredients.iter().any(|ingredient| kinds.contains(&ingredient.kind))
     }
 
     /// Whether there is poultry in it.

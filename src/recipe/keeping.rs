@@ -15,7 +15,7 @@ use crate::units::seconds;
 
 impl Recipe<'_> {
     pub(super) fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
+        let cooked_at = component.steps.iter().rposition(Step::ends_a_cook);
         let mut vacuum = false;
         let mut kept: [Option<Range<Time>>; 2] = [None, None];
         // Its own rule names the row.
@@ -115,7 +115,7 @@ impl Recipe<'_> {
     }
 
     pub(super) fn check_thaws(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_at = component.steps.iter().rposition(|s| s.kind.heats() && s.to.is_some());
+        let cooked_at = component.steps.iter().rposition(Step::ends_a_cook);
         let mut airless = false;
         for (n, step) in component.steps.iter().enumerate() {
             airless = match step.kind {
@@ -127,8 +127,7 @@ impl Recipe<'_> {
                 continue;
             }
             let later = || component.steps.iter().skip(n.saturating_add(1));
-            let cooks = |step: &Step| step.kind.heats() && step.to.is_some();
-            let until = || later().take_while(|step| !cooks(step));
+            let until = || later().take_while(|step| !step.ends_a_cook());
             let again = until().find(|step| step.kind == StepKind::Freeze);
             let thaw = Thaw {
                 food: component.food,
@@ -140,7 +139,7 @@ impl Recipe<'_> {
                 piece: component.piece,
                 airless,
                 afterwards: Afterwards {
-                    cooked_next: later().next().is_some_and(cooks),
+                    cooked_next: later().next().is_some_and(Step::ends_a_cook),
                     kept: cold_time(until()),
                     frozen_again: again.map(|step| step.place),
                 },
@@ -154,17 +153,16 @@ impl Recipe<'_> {
 
     /// A sauce that is never cooked.
     pub(super) fn check_sauce(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        if component.steps.iter().any(|step| step.kind.heats() && step.to.is_some()) {
+        if component.steps.iter().any(Step::ends_a_cook) {
             return;
         }
-        let holds = |kinds: &[Kind]| component.ingredients.iter().any(|i| kinds.contains(&i.kind));
         let cold = component.steps.iter().filter(|step| step.kind == StepKind::Refrigerate);
         let warmest =
             cold.filter_map(|step| step.at).reduce(|a, b| if b.value > a.value { b } else { a });
         let sauce = Sauce {
-            oil: holds(&[Kind::Oil]),
-            garlic_or_herbs: holds(&[Kind::RawGarlic, Kind::FreshHerbs]),
-            dairy: holds(&[Kind::Yogurt, Kind::Cream]),
+            oil: component.holds(&[Kind::Oil]),
+            garlic_or_herbs: component.holds(&[Kind::RawGarlic, Kind::FreshHerbs]),
+            dairy: component.holds(&[Kind::Yogurt, Kind::Cream]),
             kept: cold_time(component.steps.iter()),
             at: warmest,
             thermometer: self.instruments.thermometer,
@@ -176,10 +174,9 @@ impl Recipe<'_> {
 
 /// Whether it is a sauce of yogurt or cream with raw garlic or herbs.
 fn fresh_sauce(component: &Component<'_>) -> bool {
-    let holds = |kinds: &[Kind]| component.ingredients.iter().any(|i| kinds.contains(&i.kind));
     component.food == Food::Sauce
-        && holds(&[Kind::RawGarlic, Kind::FreshHerbs])
-        && holds(&[Kind::Yogurt, Kind::Cream])
+        && component.holds(&[Kind::RawGarlic, Kind::FreshHerbs])
+        && component.holds(&[Kind::Yogurt, Kind::Cream])
 }
 
 /// Both times together; `None` where one is not known.

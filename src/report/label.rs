@@ -38,12 +38,7 @@ pub fn labels(checkup: &Checkup<'_>) -> Vec<Label> {
     let components = checkup.recipe.components.iter().enumerate();
     components
         .filter_map(|(n, component)| {
-            let found: Vec<_> = checkup
-                .findings
-                .iter()
-                .filter(|checked| checked.component == n)
-                .map(|checked| checked.finding)
-                .collect();
+            let found: Vec<_> = checkup.findings_of(n).collect();
             label(component, &found)
         })
         .collect()
@@ -74,7 +69,7 @@ fn label(component: &Component<'_>, findings: &[Finding]) -> Option<Label> {
         keep_at: keep_at.reduce(|a, b| if b < a { b } else { a }),
         use_by: use_by(component, findings, made),
         freezes: likes.all(|row| row.value.freeze.time().is_some()),
-        best_frozen: best_frozen.and_then(|time| after(made, time)),
+        best_frozen: best_frozen.and_then(|time| made.later(time)),
     })
 }
 
@@ -97,7 +92,7 @@ fn use_by(component: &Component<'_>, findings: &[Finding], made: Date) -> Result
     });
     let rule = limits.reduce(shorter).ok_or_else(|| "no rule says how long it keeps".to_owned())?;
     let time = planned.map_or(rule, |planned| shorter(planned, rule));
-    after(made, time).ok_or_else(|| "the calendar ends before it".to_owned())
+    made.later(time).ok_or_else(|| "the calendar ends before it".to_owned())
 }
 
 /// The time that a finding allows.
@@ -110,19 +105,6 @@ fn most(finding: &Finding) -> Option<Time> {
 
 fn shorter(a: Time, b: Time) -> Time {
     if b < a { b } else { a }
-}
-
-/// The day a time later, in whole days.
-fn after(made: Date, time: Time) -> Option<Date> {
-    let whole = (time / days(1.0)).value.floor();
-    let mut day = made;
-    let mut count = 0.0;
-    // A year's worth at the most: nothing that is labelled keeps longer.
-    while count < whole && count < 3660.0 {
-        day = day.days_later(1)?;
-        count += 1.0;
-    }
-    Some(day)
 }
 
 impl fmt::Display for Label {

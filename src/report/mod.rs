@@ -10,7 +10,7 @@ mod words;
 
 use std::path::PathBuf;
 
-use crate::finding::Verdict;
+use crate::finding::{Finding, Verdict};
 use crate::recipe::{Checked, Fault, Recipe};
 
 pub use json::to_json;
@@ -62,6 +62,12 @@ impl<'a> Checkup<'a> {
             .map(|checked| checked.finding.verdict)
             .max()
             .unwrap_or(Verdict::Unproven)
+    }
+
+    /// The findings on one component, counted from zero.
+    pub fn findings_of(&self, component: usize) -> impl Iterator<Item = Finding> + '_ {
+        let of = move |checked: &&Checked| checked.component == component;
+        self.findings.iter().filter(of).map(|checked| checked.finding)
     }
 
     /// What the component of a finding is called.

@@ -118,10 +118,7 @@ fn life(packed: &Packed, row: &'static Cited<Time>) -> Finding {
         return finding(Verdict::Unproven).missing(HOW_LONG);
     };
     let found = finding(limit.judge(&kept)).found(&kept);
-    match found.verdict {
-        Verdict::Meets => found,
-        _ => found.mend(Mend::KeepFor(row.value)),
-    }
+    found.or_mend(Mend::KeepFor(row.value))
 }
 
 /// Ten days, or thirteen for fresh red meat, unless one of the controls holds throughout.

@@ -193,10 +193,7 @@ fn hot(fish: &SmokedFish, row: &'static Cited<HotSmoke>) -> Finding {
     let found = finding(verdict)
         .found(&Range::ordered(at(held.low(), range.low()), at(held.high(), range.low())))
         .limit(limit.map(|time| at(time, least)));
-    match verdict {
-        Verdict::Meets => found,
-        _ => found.mend(Mend::HoldFor(row.value.time)),
-    }
+    found.or_mend(Mend::HoldFor(row.value.time))
 }
 
 /// How fish is brined: the brine at the start, and the room of a long brining. It is asked whoever's

@@ -95,10 +95,7 @@ fn keep(
         return;
     };
     let found = finding(limit.judge(&kept)).found(&kept);
-    report(match found.verdict {
-        Verdict::Meets => found,
-        _ => found.mend(Mend::KeepFor(most)),
-    });
+    report(found.or_mend(Mend::KeepFor(most)));
     let home = &HOME_REFRIGERATOR;
     report(Finding::at_or_below(rule, home.value, &home.row, at, sauce.thermometer));
 }

@@ -273,10 +273,7 @@ fn afterwards(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
     // After any other thaw it is cooked at once, which is asked above.
     if cold {
         let verdict = limit.judge(&kept);
-        report(match verdict {
-            Verdict::Meets => finding(verdict),
-            _ => finding(verdict).mend(Mend::KeepFor(row.value)),
-        });
+        report(finding(verdict).or_mend(Mend::KeepFor(row.value)));
     }
 }
 

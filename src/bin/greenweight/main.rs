@@ -192,13 +192,7 @@ fn rules() -> String {
 
 fn label_one(path: PathBuf) -> ExitCode {
     let document = file(path);
-    let checkup = match check(&document) {
-        Ok(checkup) => checkup,
-        Err(unread) => {
-            eprintln!("{}", explained(&unread, io::stderr().is_terminal()));
-            return ExitCode::from(2);
-        }
-    };
+    let Some(checkup) = check_or_explain(&document) else { return ExitCode::from(2) };
     let labels = labels(&checkup);
     if labels.is_empty() {
         eprintln!("no component says when it was made: write made_on = 2026-01-31 in it");
@@ -217,13 +211,7 @@ fn label_one(path: PathBuf) -> ExitCode {
 
 fn scale_one(path: PathBuf, times: f64) -> ExitCode {
     let document = file(path);
-    let checkup = match check(&document) {
-        Ok(checkup) => checkup,
-        Err(unread) => {
-            eprintln!("{}", explained(&unread, io::stderr().is_terminal()));
-            return ExitCode::from(2);
-        }
-    };
+    let Some(checkup) = check_or_explain(&document) else { return ExitCode::from(2) };
     let text = document.text.as_deref().unwrap_or_default();
     let scaled = match checkup.recipe.times(times) {
         Ok(scaled) => scaled,
@@ -237,6 +225,13 @@ fn scale_one(path: PathBuf, times: f64) -> ExitCode {
     let verdict = checkup.verdict();
     print!("{}", to_text(&[checkup]));
     if verdict == Verdict::Meets { ExitCode::SUCCESS } else { ExitCode::from(1) }
+}
+
+/// The same for one document, whose faults go to the reader.
+fn check_or_explain(document: &Document) -> Option<Checkup<'_>> {
+    check(document)
+        .map_err(|unread| eprintln!("{}", explained(&unread, io::stderr().is_terminal())))
+        .ok()
 }
 
 fn check(document: &Document) -> Result<Checkup<'_>, Unread> {

@@ -20,6 +20,7 @@ pub(crate) fn draw_all(checkups: &[Checkup<'_>], folder: &Path) -> Result<(), St
         for (n, component) in checkup.recipe.components.iter().enumerate() {
             draw_cooling(
                 checkup,
+                n,
                 component,
                 &folder.join(format!("{stem}-{}-cooling.svg", n + 1)),
             )?;
@@ -47,18 +48,12 @@ fn write(drawing: &Drawing<'_>, path: &Path) -> Result<(), String> {
 /// The warmest part from its hottest on, with the ends of the clocks that it was judged by.
 fn draw_cooling(
     checkup: &Checkup<'_>,
+    n: usize,
     component: &Component<'_>,
     path: &Path,
 ) -> Result<(), String> {
     let judged = |finding: &Finding| finding.rule.id == "chill/cooling";
-    let of_component = checkup.findings.iter().filter(|checked| {
-        checkup
-            .recipe
-            .components
-            .get(checked.component)
-            .is_some_and(|c| core::ptr::eq(c, component))
-    });
-    let findings: Vec<_> = of_component.map(|c| c.finding).filter(judged).collect();
+    let findings: Vec<_> = checkup.findings_of(n).filter(judged).collect();
     let curve = &component.cooling;
     let by =
         |(_, a): &(usize, &Point), (_, b): &(usize, &Point)| a.celsius().total_cmp(&b.celsius());

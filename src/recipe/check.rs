@@ -415,7 +415,7 @@ fn end_of_cook(component: &Component<'_>) -> Option<usize> {
 }
 
 /// How long the air around it is between 50 and 130 °F in stages before the cook ends: so long, at
-/// the least, the food is too. `None` where no stage is, or one does not say how long.
+/// the least, the food is too. `None` where no stage says how long; one that does not is not counted.
 fn slow_stages(
     component: &Component<'_>,
     end: usize,

@@ -22,12 +22,9 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         ..Component::new("stall sausage", Food::GroundMeat)
     };
     let recipe = Recipe {
-        title: "Invented".into(),
-        held_to: vec![Authority::UsFsis],
-        date: None,
-        measures: None,
         instruments: Instruments { scale: Some(grams(0.1)), ..Instruments::default() },
         components: vec![sausage],
+        ..Recipe::new("Invented", [Authority::UsFsis])
     };
     let findings: Vec<_> = recipe.check().into_iter().map(|checked| checked.finding).collect();
     for finding in &findings {

@@ -96,3 +96,62 @@ impl Authority {
         Self::ALL.into_iter().find(|authority| authority.key() == key)
     }
 }
+
+/// A kind of kitchen in a country, and whose rules it is held to. It chooses authorities and
+/// nothing else: a document may name more of them beside it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub struct Profile {
+    /// Its key in a document: `country/kitchen`.
+    pub key: &'static str,
+    /// Which kitchen that is.
+    pub says: &'static str,
+    /// Whose rules it is held to.
+    pub authorities: &'static [Authority],
+}
+
+const fn profile(
+    key: &'static str,
+    says: &'static str,
+    authorities: &'static [Authority],
+) -> Profile {
+    Profile { key, says, authorities }
+}
+
+const HOME: &str = "a home kitchen; the figures held here do not tell kitchens apart";
+const SHOP: &str = "a shop or restaurant; the figures held here do not tell kitchens apart";
+const PLANT: &str = "an inspected plant; the figures held here do not tell kitchens apart";
+
+impl Profile {
+    /// Every profile.
+    pub const ALL: [Self; 25] = {
+        use Authority::*;
+        [
+            profile("us/home", "a home kitchen that cures no meat", &[UsConsumer, UsFda]),
+            profile("us/home-curing", "a home kitchen that cures meat", &[UsConsumer, UsFsis]),
+            profile("us/shop", "a shop or restaurant that cures no meat", &[UsFoodCode2022]),
+            profile("us/shop-curing", "a shop that cures meat", &[UsFoodCode2022, UsFsis]),
+            profile("us/plant", "an inspected plant", &[UsFsis]),
+            profile("us/fish-plant", "a plant that makes smoked fish", &[UsFda]),
+            profile("canada/home", HOME, &[Canada]),
+            profile("canada/shop", SHOP, &[Canada]),
+            profile("canada/plant", PLANT, &[Canada]),
+            profile("canada/ontario-fish-plant", "a fish plant of Ontario", &[Canada, Ontario]),
+            profile("european-union/home", HOME, &[EuropeanUnion]),
+            profile("european-union/shop", SHOP, &[EuropeanUnion]),
+            profile("european-union/plant", PLANT, &[EuropeanUnion]),
+            profile("denmark/home", HOME, &[Denmark, EuropeanUnion]),
+            profile("denmark/shop", SHOP, &[Denmark, EuropeanUnion]),
+            profile("denmark/plant", PLANT, &[Denmark, EuropeanUnion]),
+            profile("great-britain/home", HOME, &[GreatBritain]),
+            profile("great-britain/shop", SHOP, &[GreatBritain]),
+            profile("great-britain/plant", PLANT, &[GreatBritain]),
+            profile("australia-new-zealand/home", HOME, &[AustraliaNewZealand]),
+            profile("australia-new-zealand/shop", SHOP, &[AustraliaNewZealand]),
+            profile("australia-new-zealand/plant", PLANT, &[AustraliaNewZealand]),
+            profile("japan/home", HOME, &[Japan]),
+            profile("japan/shop", SHOP, &[Japan]),
+            profile("japan/plant", PLANT, &[Japan]),
+        ]
+    };
+}

@@ -295,16 +295,12 @@ fn what_is_outside_a_table_is_refused() {
 #[cfg(feature = "recipe")]
 fn unscaled_recipe(masses: &[f64]) -> greenweight::recipe::Recipe<'static> {
     use greenweight::food::Food;
-    use greenweight::recipe::{Component, Ingredient, Instruments, Kind, Recipe};
+    use greenweight::recipe::{Component, Ingredient, Kind, Recipe};
     let ingredients =
         masses.iter().map(|&kg| Ingredient::new("x", Kind::Other, kilograms(kg))).collect();
     Recipe {
-        title: "Invented".into(),
-        held_to: Vec::new(),
-        date: None,
-        measures: None,
-        instruments: Instruments::default(),
         components: vec![Component { ingredients, ..Component::new("x", Food::Sauce) }],
+        ..Recipe::new("Invented", [])
     }
 }
 

@@ -2,7 +2,7 @@ use std::path::PathBuf;
 
 use greenweight::finding::{Force, Verdict};
 use greenweight::recipe::{Checked, Recipe};
-use greenweight::report::{Checkup, Unread, labels, to_json, to_text};
+use greenweight::report::{Checkup, Format, Outcome, Page, Part, Report, Unread, labels, to_html};
 use serde_json::Value;
 
 use crate::recipe::faults_have_places;
@@ -16,8 +16,9 @@ pub fn check(bytes: &[u8]) {
         Err(unreadable) => {
             faults_have_places(&text, &unreadable);
             let count = unreadable.faults.len();
-            let unread = [Unread { path, text, faults: unreadable.faults }];
-            let report = json(&to_json(&[], &unread).expect("a report"));
+            let unread = Outcome::Unread(Unread { path, text, faults: unreadable.faults });
+            let [_, report, ..] = reports(&unread);
+            let report = json(&report);
             let faults = report.pointer("/unread/0/faults").and_then(Value::as_array);
             assert_eq!(faults.map(Vec::len), Some(count));
             return;
@@ -26,10 +27,17 @@ pub fn check(bytes: &[u8]) {
     let checkup = Checkup::new(path, &text, recipe);
     let worst = checkup.findings.iter().map(|checked| checked.finding.verdict).max();
     assert_eq!(checkup.verdict(), worst.unwrap_or(Verdict::Unproven));
-    let checkups = [checkup];
-    assert!(!to_text(&checkups).is_empty());
-    let report = json(&to_json(&checkups, &[]).expect("a report"));
-    let [checkup] = &checkups;
+    let outcome = Outcome::Checked(checkup);
+    let [printed, report, sarif, junit] = reports(&outcome);
+    assert!(!printed.is_empty() && junit.ends_with("</testsuites>\n"));
+    let (report, sarif) = (json(&report), json(&sarif));
+    let Outcome::Checked(checkup) = &outcome else { return };
+    assert!(to_html(checkup).ends_with("</html>"));
+    let open = |checked: &&Checked| {
+        checked.finding.verdict != Verdict::Meets || checked.finding.past_advice
+    };
+    let open = checkup.findings.iter().filter(open).count();
+    assert_eq!(sarif["runs"][0]["results"].as_array().map(Vec::len), Some(open));
 
     for label in labels(checkup) {
         assert!(label.use_by.is_err() || label.use_by.as_ref().is_ok_and(|day| *day >= label.made));
@@ -44,6 +52,17 @@ pub fn check(bytes: &[u8]) {
         crate::lies_in(&text, place.start, place.end);
         finding(checked, printed);
     }
+}
+
+/// The same as text, JSON, SARIF and JUnit.
+fn reports(outcome: &Outcome<'_>) -> [String; 4] {
+    let narrow = Page { width: 40, ..Page::default() };
+    [Format::Text(narrow), Format::Json, Format::Sarif, Format::Junit].map(|format| {
+        let mut report = Report::new(format, Vec::new()).expect("memory");
+        report.add(Part::new(format, outcome).expect("a part")).expect("memory");
+        let (_, bytes) = report.finish().expect("memory");
+        String::from_utf8(bytes).expect("a report is text")
+    })
 }
 
 fn json(text: &str) -> Value {

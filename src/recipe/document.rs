@@ -2,11 +2,11 @@ use std::borrow::Cow;
 
 use uom::si::f64::{Mass, TemperatureInterval, Time};
 
-use crate::authority::Authority;
+use crate::authority::{Authority, Profile};
 use crate::cite::{Cited, Date};
 use crate::cook::{Aim, Animals, Bird, Moisture};
 use crate::cure::{Additive, Analysis, Method, Premix, Pump};
-use crate::finding::{Place, Placed};
+use crate::finding::{Place, Placed, Rule};
 use crate::food::Food;
 use crate::range::Range;
 use crate::store::{Storage, Thawing};
@@ -25,6 +25,8 @@ pub struct Recipe<'a> {
     pub title: Cow<'a, str>,
     /// Whose rules it is held against.
     pub held_to: Vec<Authority>,
+    /// The kind of kitchen that chose some of them.
+    pub profile: Option<Profile>,
     /// The day whose rules count; without one, only rules never superseded.
     pub date: Option<Date>,
     /// Whose cups and spoons it uses.
@@ -91,6 +93,20 @@ pub struct Component<'a> {
     pub made_on: Option<Date>,
     /// The day it is packed, where that is another one.
     pub packed_on: Option<Date>,
+    /// Findings that whoever wrote it answers for.
+    pub accepted: Vec<Accepted<'a>>,
+    /// Where it stands in the document.
+    pub place: Place,
+}
+
+/// The findings of a rule that whoever wrote the recipe answers for. They keep their verdict, and every
+/// report prints the reason; [`Recipe::accepted`] says of which findings it is heard.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Accepted<'a> {
+    /// The rule.
+    pub rule: &'static Rule,
+    /// Why.
+    pub reason: Cow<'a, str>,
     /// Where it stands in the document.
     pub place: Place,
 }
@@ -491,6 +507,23 @@ impl Component<'_> {
     }
 }
 
+impl<'a> Recipe<'a> {
+    /// A recipe of which nothing is known but its title and whose rules it is held to, to be filled with
+    /// `..Recipe::new(title, held_to)`.
+    #[must_use]
+    pub fn new(title: impl Into<Cow<'a, str>>, held_to: impl Into<Vec<Authority>>) -> Self {
+        Self {
+            title: title.into(),
+            held_to: held_to.into(),
+            profile: None,
+            date: None,
+            measures: None,
+            instruments: Instruments::default(),
+            components: Vec::new(),
+        }
+    }
+}
+
 impl<'a> Component<'a> {
     /// A component of which nothing is known but its name and its class of food, to be
     /// filled with `..Component::new(name, food)`.
@@ -518,6 +551,7 @@ impl<'a> Component<'a> {
             piece: None,
             made_on: None,
             packed_on: None,
+            accepted: Vec::new(),
             place: Place::default(),
         }
     }

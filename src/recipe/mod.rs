@@ -35,6 +35,7 @@
 //! # Ok::<(), greenweight::recipe::Unreadable>(())
 //! ```
 
+mod accept;
 mod check;
 mod composing;
 mod curing;
@@ -46,8 +47,9 @@ mod scale;
 
 pub use check::{Checked, RULES};
 pub use document::{
-    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe, RecordFile,
-    Step, StepKind,
+    Accepted, Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe,
+    RecordFile, Step, StepKind,
 };
 pub use keys::{Fault, Unreadable};
+pub use read::LARGEST;
 pub use scale::{Scaled, Unscaled};

@@ -1,19 +1,20 @@
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
+use super::check::RULES;
 use super::document::{
-    Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe, RecordFile,
-    Step, StepKind,
+    Accepted, Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe,
+    RecordFile, Step, StepKind,
 };
 use super::keys::{Fault, Faults, Keys, Unreadable, fault, nearest, one_of};
-use crate::authority::Authority;
+use crate::authority::{Authority, Profile};
 use crate::cite::Date;
 use crate::cook::{Aim, Moisture, Resistance, air};
 use crate::cure::{
     Analysis, Level, Method, Premix, Pump, SodiumNitrate, SodiumNitrite, product_keys,
 };
 use crate::fat::name_keys;
-use crate::finding::{Place, Placed};
+use crate::finding::{Place, Placed, Rule};
 use crate::food::Food;
 use crate::range::{Bounds, OutOfRange, Range, bounds};
 use crate::store::{Thawing, chart_keys, chart_row};
@@ -35,7 +36,7 @@ bounds! {
 }
 
 const RECIPE: &[&str] =
-    &["title", "held_to", "date", "measures", "instruments", "component", "about"];
+    &["title", "held_to", "profile", "date", "measures", "instruments", "component", "about"];
 const INSTRUMENTS: &[&str] = &["scale", "scale_error", "thermometer"];
 const COMPONENT: &[&str] = &[
     "name",
@@ -57,6 +58,7 @@ const COMPONENT: &[&str] = &[
     "piece",
     "made_on",
     "packed_on",
+    "accept",
 ];
 const INGREDIENT: &[&str] = &[
     "name",
@@ -103,11 +105,12 @@ const STEP: &[&str] = &[
 ];
 const RECORD: &[&str] = &["after", "inside"];
 const RECORDED_IN: &[&str] = &["file", "time", "written", "inside", "scale", "chamber"];
+const ACCEPT: &[&str] = &["rule", "reason"];
 const LETHALITY: &[&str] = &["d", "at", "z", "counted_from", "logs"];
 
 /// The largest document that is read, in bytes. A recipe of a thousand steps is a
 /// twentieth of it.
-const LARGEST: usize = 4 << 20;
+pub const LARGEST: usize = 4 << 20;
 
 impl<'a> Recipe<'a> {
     /// Reads a recipe document.
@@ -169,9 +172,11 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
             );
         }
     }
+    let profile = keys.word("profile", &Profile::ALL, |profile| profile.key, faults);
     Recipe {
         title,
-        held_to: held_to(keys, faults),
+        held_to: held_to(keys, profile.as_ref(), faults),
+        profile,
         date,
         measures,
         instruments: instruments
@@ -180,8 +185,8 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
     }
 }
 
-fn held_to(keys: &Keys<'_, '_>, faults: &mut Faults) -> Vec<Authority> {
-    let mut authorities = Vec::new();
+fn held_to(keys: &Keys<'_, '_>, profile: Option<&Profile>, faults: &mut Faults) -> Vec<Authority> {
+    let mut authorities = profile.map_or_else(Vec::new, |profile| profile.authorities.to_vec());
     let items = keys.items("held_to", faults);
     for value in items {
         let Some(text) = keys.text_of(value, "held_to", faults) else { continue };
@@ -190,11 +195,14 @@ fn held_to(keys: &Keys<'_, '_>, faults: &mut Faults) -> Vec<Authority> {
             authorities.push(authority);
         }
     }
-    if items.is_empty() {
+    if items.is_empty() && keys.value("profile").is_none() {
         let known: Vec<_> = Authority::ALL.into_iter().map(Authority::key).collect();
         faults.push(Fault {
             message: "`held_to` is missing: whose rules is the recipe held against?".to_owned(),
-            help: Some(format!("write held_to = [\"us-consumer\"]; known: {}", known.join(", "))),
+            help: Some(format!(
+                "write held_to = [\"us-consumer\"], or a kitchen as profile = \"us/home\"; known: {}",
+                known.join(", ")
+            )),
             place: keys.place,
         });
     }
@@ -299,6 +307,7 @@ fn component<'i>(
     let record = each("record", RECORD, faults);
     let cooling = each("cooling", RECORD, faults);
     let aims = each("lethality", LETHALITY, faults);
+    let accepted = each("accept", ACCEPT, faults);
     let ingredients: Vec<_> =
         ingredients.iter().map(|keys| ingredient(keys, measures, faults)).collect();
     let holds_meat = food
@@ -358,8 +367,34 @@ fn component<'i>(
         piece: keys.bounded("piece", read_mass, |mass| inside(&WEIGHT, mass.value), faults),
         made_on: self::date(keys, "made_on", faults),
         packed_on: packed_on(keys, faults),
+        accepted: accepted.iter().filter_map(|keys| self::accepted(keys, faults)).collect(),
         place: keys.place,
     }
+}
+
+fn accepted<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<Accepted<'i>> {
+    let reason = keys.required_name("reason", faults);
+    keys.required_name("rule", faults);
+    let rule = keys.text("rule", faults)?;
+    static EVERY: [&[Rule]; 10] = RULES;
+    let all = || EVERY.iter().flat_map(|room| room.iter());
+    let found = all().find(|known| known.id == rule.text);
+    if found.is_none() {
+        let near = if rule.text.len() > 64 {
+            None
+        } else {
+            nearest(rule.text, all().map(|known| known.id))
+        };
+        let help = near.map_or("`greenweight rules` lists them all".to_owned(), |near| {
+            format!("did you mean `{near}`?")
+        });
+        faults.push(Fault {
+            message: "`rule` is the identity of a rule, and there is none of this name".to_owned(),
+            help: Some(help),
+            place: rule.place,
+        });
+    }
+    Some(Accepted { rule: found?, reason, place: keys.place })
 }
 
 fn analysis(keys: &Keys<'_, '_>, faults: &mut Faults) -> Analysis {

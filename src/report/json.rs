@@ -1,25 +1,31 @@
+use std::io::{self, Write};
+
 use serde::Serialize;
 
-use super::{CAUTIONS, Checkup, Lines, Unread, VERSION, words};
+use super::{Checkup, Lines, Unread, VERSION, words};
 use crate::cite::{Seen, Standing};
 use crate::finding::{Finding, Force, Measure, Verdict};
 use crate::recipe::Checked;
 
 #[derive(Serialize)]
-struct Report<'a> {
-    version: u32,
-    files: Vec<File<'a>>,
-    unread: Vec<NotRead>,
-    cautions: [&'static str; 4],
-}
-
-#[derive(Serialize)]
 struct File<'a> {
     path: String,
     title: &'a str,
+    profile: Option<&'static str>,
     held_to: Vec<&'static str>,
     verdict: Verdict,
+    settled: bool,
     findings: Vec<Found<'a>>,
+    accepted_in_vain: Vec<InVain<'a>>,
+}
+
+#[derive(Serialize)]
+struct InVain<'a> {
+    rule: &'static str,
+    component: &'a str,
+    reason: &'a str,
+    why: &'static str,
+    line: usize,
 }
 
 #[derive(Serialize)]
@@ -30,6 +36,7 @@ struct Found<'a> {
     component: &'a str,
     verdict: Verdict,
     past_advice: bool,
+    accepted: Option<&'a str>,
     found: Option<Figure>,
     limit: Option<Bound>,
     margin: Option<String>,
@@ -89,29 +96,37 @@ struct FaultAt {
     help: Option<String>,
 }
 
-/// The same report for a machine. Its shape is `report.schema.json`.
-///
-/// # Errors
-/// Only when serialising fails, which finite numbers and text do not.
-pub fn to_json(checkups: &[Checkup<'_>], unread: &[Unread]) -> Result<String, serde_json::Error> {
-    let report = Report {
-        version: VERSION,
-        files: checkups.iter().map(file).collect(),
-        unread: unread.iter().map(not_read).collect(),
-        cautions: CAUTIONS,
-    };
-    serde_json::to_string_pretty(&report)
+pub(super) fn begin(out: &mut impl Write) -> io::Result<()> {
+    write!(out, "{{\n\"version\": {VERSION},\n\"files\": [")
 }
 
-fn file<'a>(checkup: &'a Checkup<'a>) -> File<'a> {
+pub(super) fn end(out: &mut impl Write, unread: &str, cautions: &[&str]) -> io::Result<()> {
+    let cautions = serde_json::to_string_pretty(cautions)?;
+    writeln!(out, "\n],\n\"unread\": [\n{unread}\n],\n\"cautions\": {cautions}\n}}")
+}
+
+pub(super) fn file(checkup: &Checkup<'_>) -> Result<String, serde_json::Error> {
     let lines = Lines::new(checkup.text);
-    File {
+    let recipe = &checkup.recipe;
+    let in_vain = recipe.accepted_in_vain(&checkup.findings);
+    serde_json::to_string_pretty(&File {
         path: checkup.path.display().to_string(),
-        title: &checkup.recipe.title,
-        held_to: checkup.recipe.held_to.iter().map(|authority| authority.key()).collect(),
+        title: &recipe.title,
+        profile: recipe.profile.map(|profile| profile.key),
+        held_to: recipe.held_to.iter().map(|authority| authority.key()).collect(),
         verdict: checkup.verdict(),
+        settled: checkup.settled(),
         findings: checkup.findings.iter().map(|checked| found(checkup, checked, &lines)).collect(),
-    }
+        accepted_in_vain: in_vain
+            .map(|(n, accepted, why)| InVain {
+                rule: accepted.rule.id,
+                component: recipe.components.get(n).map_or("", |component| &component.name),
+                reason: &accepted.reason,
+                why,
+                line: lines.of(accepted.place.start).0,
+            })
+            .collect(),
+    })
 }
 
 fn found<'a>(checkup: &'a Checkup<'a>, checked: &Checked, lines: &Lines<'_>) -> Found<'a> {
@@ -124,6 +139,7 @@ fn found<'a>(checkup: &'a Checkup<'a>, checked: &Checked, lines: &Lines<'_>) -> 
         component: checkup.component(checked),
         verdict: finding.verdict,
         past_advice: finding.past_advice,
+        accepted: checkup.recipe.accepted(checked).map(|accepted| accepted.reason.as_ref()),
         found: figure(finding),
         limit: bound(finding),
         margin: words::margin(finding),
@@ -183,11 +199,12 @@ fn number(measure: &Measure) -> (f64, &'static str) {
     (words::number(measure), words::unit(measure))
 }
 
-fn not_read(unread: &Unread) -> NotRead {
+pub(super) fn not_read(unread: &Unread) -> Result<String, serde_json::Error> {
     let lines = Lines::new(&unread.text);
     let faults = unread.faults.iter().map(|fault| {
         let (line, column) = lines.of(fault.place.start);
         FaultAt { line, column, message: fault.message.clone(), help: fault.help.clone() }
     });
-    NotRead { path: unread.path.display().to_string(), faults: faults.collect() }
+    let path = unread.path.display().to_string();
+    serde_json::to_string_pretty(&NotRead { path, faults: faults.collect() })
 }

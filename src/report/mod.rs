@@ -1,25 +1,54 @@
-//! Findings as text for a cook, as JSON for a machine and as SARIF for code hosts. All say the same.
+//! Findings as text for a cook, as JSON for a machine, as SARIF for code hosts, as JUnit for builds and as a page
+//! for a reader. All say the same.
+//!
+//! A report is written document by document, so that ten thousand take no more memory than one: a [`Part`] is
+//! rendered, on any thread, and a [`Report`] writes the parts in the order they are given.
+//!
+//! ```
+//! use greenweight::{recipe::Recipe, report::{Checkup, Format, Outcome, Page, Part, Report}};
+//!
+//! let text = "title = \"Invented\"\nheld_to = [\"us-consumer\"]\n[[component]]\nname = \"roast\"\nfood = \"whole-meat\"";
+//! let checkup = Checkup::new("roast.toml".into(), text, Recipe::read(text)?);
+//! let format = Format::Text(Page::default());
+//! let mut report = Report::new(format, Vec::new())?;
+//! report.add(Part::new(format, &Outcome::Checked(checkup))?)?;
+//! let (summary, printed) = report.finish()?;
+//! assert_eq!(summary.unproven, 1);
+//! assert!(String::from_utf8(printed)?.starts_with("Invented (roast.toml)"));
+//! # Ok::<(), Box<dyn std::error::Error>>(())
+//! ```
 
+#[cfg(feature = "html")]
+mod drawings;
+#[cfg(feature = "html")]
+mod html;
 mod json;
+mod junit;
 #[cfg(feature = "calendar")]
 mod label;
 mod lines;
 mod sarif;
 mod text;
 mod words;
+mod write;
 
 use std::path::PathBuf;
 
 use crate::finding::{Finding, Verdict};
 use crate::recipe::{Checked, Fault, Recipe};
 
-pub use json::to_json;
 #[cfg(feature = "calendar")]
 #[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
 pub use label::{Label, labels};
 pub use lines::Lines;
-pub use sarif::to_sarif;
-pub use text::to_text;
+pub use text::Page;
+pub use write::{Format, Part, Report, Summary};
+#[cfg(feature = "html")]
+#[cfg_attr(docsrs, doc(cfg(feature = "html")))]
+pub use {
+    drawings::{Drawn, drawings},
+    html::to_html,
+};
 
 /// The version of the JSON report.
 pub const VERSION: u32 = 1;
@@ -64,6 +93,22 @@ impl<'a> Checkup<'a> {
             .unwrap_or(Verdict::Unproven)
     }
 
+    /// Whether every finding meets, or is accepted in the document with a reason. Where no rule has
+    /// anything to say nothing is settled.
+    #[must_use]
+    pub fn settled(&self) -> bool {
+        let settled = |checked: &Checked| {
+            checked.finding.verdict == Verdict::Meets || self.recipe.accepted(checked).is_some()
+        };
+        !self.findings.is_empty() && self.findings.iter().all(settled)
+    }
+
+    /// How many findings are accepted in the document.
+    #[must_use]
+    pub fn accepted(&self) -> usize {
+        self.findings.iter().filter(|checked| self.recipe.accepted(checked).is_some()).count()
+    }
+
     /// The findings on one component, counted from zero.
     pub fn findings_of(&self, component: usize) -> impl Iterator<Item = Finding> + '_ {
         let of = move |checked: &&Checked| checked.component == component;
@@ -86,4 +131,13 @@ pub struct Unread {
     pub text: String,
     /// Why.
     pub faults: Vec<Fault>,
+}
+
+/// What became of a document.
+#[derive(Debug)]
+pub enum Outcome<'a> {
+    /// It was checked.
+    Checked(Checkup<'a>),
+    /// It could not be read.
+    Unread(Unread),
 }

@@ -1,58 +1,65 @@
+use std::io::{self, Write};
+
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, utf8_percent_encode};
 use serde_json::{Value, json};
 
 use super::{Checkup, Lines, Unread, words};
-use crate::finding::{Finding, Force, Place, Rule, Verdict};
+use crate::finding::{Force, Place, Rule, Verdict};
 use crate::recipe::{Checked, Fault, RULES};
+
+const SCHEMA: &str =
+    "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
 
 /// What stands in a path as it is.
 const PATH: &AsciiSet =
     &NON_ALPHANUMERIC.remove(b'/').remove(b'-').remove(b'_').remove(b'.').remove(b'~');
 
-/// The same for code hosts, as SARIF 2.1.0: every finding that breaks, is unproven or departs from advice,
-/// on its line. What meets is left out.
-///
-/// An unproven finding fails the check as a broken one does, and is a warning; only a broken limit of
-/// safety is an error, and advice is a note.
-///
-/// # Errors
-/// Only when serialising fails, which text and whole numbers do not.
-pub fn to_sarif(checkups: &[Checkup<'_>], unread: &[Unread]) -> Result<String, serde_json::Error> {
-    let rules: Vec<&Rule> = RULES.iter().flat_map(|room| room.iter()).collect();
-    let mut results = Vec::new();
-    for checkup in checkups {
-        let lines = Lines::new(checkup.text);
-        let shown = |checked: &&Checked| {
-            checked.finding.verdict != Verdict::Meets || checked.finding.past_advice
-        };
-        for checked in checkup.findings.iter().filter(shown) {
-            results.push(result(checkup, checked, &rules, &lines));
-        }
-    }
-    let notifications: Vec<_> = unread
-        .iter()
-        .flat_map(|unread| {
-            let lines = Lines::new(&unread.text);
-            unread.faults.iter().map(move |fault| notification(unread, fault, &lines))
-        })
-        .collect();
-    serde_json::to_string_pretty(&json!({
-        "$schema": "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
-        "version": "2.1.0",
-        "runs": [{
-            "tool": { "driver": {
-                "name": env!("CARGO_PKG_NAME"),
-                "version": env!("CARGO_PKG_VERSION"),
-                "rules": rules.iter().map(|rule| reporting(rule)).collect::<Vec<_>>(),
-            }},
-            "columnKind": "unicodeCodePoints",
-            "invocations": [{
-                "executionSuccessful": unread.is_empty(),
-                "toolExecutionNotifications": notifications,
-            }],
-            "results": results,
-        }],
-    }))
+pub(super) fn begin(out: &mut impl Write) -> io::Result<()> {
+    let rules: Vec<_> = every_rule().map(reporting).collect();
+    let driver = json!({
+        "name": env!("CARGO_PKG_NAME"),
+        "version": env!("CARGO_PKG_VERSION"),
+        "rules": rules,
+    });
+    let driver = serde_json::to_string_pretty(&driver)?;
+    write!(
+        out,
+        "{{\n\"$schema\": \"{SCHEMA}\",\n\"version\": \"2.1.0\",\n\"runs\": [{{\n\"tool\": {{ \"driver\": {driver} }},\n\"columnKind\": \"unicodeCodePoints\",\n\"results\": ["
+    )
+}
+
+pub(super) fn end(out: &mut impl Write, notifications: &str) -> io::Result<()> {
+    let successful = notifications.is_empty();
+    writeln!(
+        out,
+        "\n],\n\"invocations\": [{{\n\"executionSuccessful\": {successful},\n\"toolExecutionNotifications\": [\n{notifications}\n]\n}}]\n}}]\n}}"
+    )
+}
+
+/// The results of a document, apart by commas.
+pub(super) fn results(checkup: &Checkup<'_>) -> Result<String, serde_json::Error> {
+    let lines = Lines::new(checkup.text);
+    let shown = |checked: &&Checked| {
+        checked.finding.verdict != Verdict::Meets || checked.finding.past_advice
+    };
+    let shown = checkup.findings.iter().filter(shown);
+    apart_by_commas(shown.map(|checked| result(checkup, checked, &lines)))
+}
+
+/// Why a document could not be read, apart by commas.
+pub(super) fn notifications(unread: &Unread) -> Result<String, serde_json::Error> {
+    let lines = Lines::new(&unread.text);
+    apart_by_commas(unread.faults.iter().map(|fault| notification(unread, fault, &lines)))
+}
+
+fn apart_by_commas(items: impl Iterator<Item = Value>) -> Result<String, serde_json::Error> {
+    let items = items.map(|item| serde_json::to_string_pretty(&item));
+    Ok(items.collect::<Result<Vec<_>, _>>()?.join(",\n"))
+}
+
+fn every_rule() -> impl Iterator<Item = &'static Rule> {
+    static EVERY: [&[Rule]; 10] = RULES;
+    EVERY.iter().flat_map(|room| room.iter())
 }
 
 fn reporting(rule: &Rule) -> Value {
@@ -68,7 +75,7 @@ fn reporting(rule: &Rule) -> Value {
     })
 }
 
-fn result(checkup: &Checkup<'_>, checked: &Checked, rules: &[&Rule], lines: &Lines<'_>) -> Value {
+fn result(checkup: &Checkup<'_>, checked: &Checked, lines: &Lines<'_>) -> Value {
     let finding = &checked.finding;
     let component = checkup.component(checked);
     let level = match (finding.verdict, finding.rule.force) {
@@ -76,13 +83,16 @@ fn result(checkup: &Checkup<'_>, checked: &Checked, rules: &[&Rule], lines: &Lin
         (Verdict::Breaks | Verdict::Unproven, _) => "warning",
         (Verdict::Meets, _) => "note",
     };
-    let index = rules.iter().position(|rule| rule.id == finding.rule.id);
+    let index = every_rule().position(|rule| rule.id == finding.rule.id);
+    let accepted = checkup.recipe.accepted(checked);
+    let suppressed =
+        accepted.map(|accepted| json!({ "kind": "inSource", "justification": accepted.reason }));
     json!({
         "ruleId": finding.rule.id,
         "ruleIndex": index,
         "kind": "fail",
         "level": level,
-        "message": { "text": message(component, finding) },
+        "message": { "text": format!("{component}: {}", words::sentences(finding)) },
         "locations": [{
             "physicalLocation": {
                 "artifactLocation": { "uri": uri(checkup.path.display().to_string()) },
@@ -90,26 +100,9 @@ fn result(checkup: &Checkup<'_>, checked: &Checked, rules: &[&Rule], lines: &Lin
             },
             "logicalLocations": [{ "name": component }],
         }],
+        "suppressions": suppressed.into_iter().collect::<Vec<_>>(),
         "properties": { "verdict": finding.verdict.words() },
     })
-}
-
-/// What a reader sees beside the line: the verdict, the figures, the document and the mend.
-fn message(component: &str, finding: &Finding) -> String {
-    let mut text = format!("{component}: {}: {}.", finding.rule.asks, finding.verdict.words());
-    let mut add = |name: &str, value: Option<String>| {
-        if let Some(value) = value {
-            text.push_str(&format!(" {name}: {value}."));
-        }
-    };
-    add("Found", words::found(finding));
-    add("Limit", words::limit(finding));
-    add("Missing", finding.missing.map(|missing| missing.what.to_owned()));
-    let source = finding.rows.into_iter().flatten().next();
-    add("Source", source.map(|row| row.citation.to_string()));
-    add("Mend", words::mend(finding));
-    add("Note", finding.note.map(|note| note.trim_end_matches('.').to_owned()));
-    text
 }
 
 fn notification(unread: &Unread, fault: &Fault, lines: &Lines<'_>) -> Value {

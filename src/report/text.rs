@@ -1,62 +1,148 @@
 use std::fmt::Write;
 
-use super::{CAUTIONS, Checkup, Lines, words};
+use anstyle::{AnsiColor, Style};
+
+use super::{CAUTIONS, Checkup, Lines, Summary, words};
 use crate::cite::Seen;
 use crate::finding::{Finding, Force, Verdict};
 use crate::recipe::Checked;
 
-/// The width of a line of the report.
-const WIDTH: usize = 92;
+/// How a report for a person is set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Page {
+    /// Characters in a line, at most, where words allow it; taken as 40 where it is less.
+    pub width: usize,
+    /// Whether headings are coloured, by the escape sequences of ECMA-48. Nothing is said by colour alone.
+    pub colour: bool,
+}
 
-/// The report of some recipes for a person to read: of each, what breaks first, then
-/// what is unproven and what to add, then what meets, and at the end the cautions.
-#[must_use]
-pub fn to_text(checkups: &[Checkup<'_>]) -> String {
-    let mut out = String::new();
-    for checkup in checkups {
-        recipe(&mut out, checkup);
+impl Default for Page {
+    /// 92 characters, without colour.
+    fn default() -> Self {
+        Self { width: 92, colour: false }
     }
-    if !checkups.is_empty() {
+}
+
+impl Page {
+    fn painted(self, colour: AnsiColor, text: &str) -> String {
+        if !self.colour {
+            return text.to_owned();
+        }
+        let style = Style::new().bold().fg_color(Some(colour.into()));
+        format!("{style}{text}{style:#}")
+    }
+}
+
+const fn colour(verdict: Verdict) -> AnsiColor {
+    match verdict {
+        Verdict::Meets => AnsiColor::Green,
+        Verdict::Unproven => AnsiColor::Yellow,
+        Verdict::Breaks => AnsiColor::Red,
+    }
+}
+
+/// What stands at the end of a report: how many came out how, where there are several, and the cautions.
+pub(super) fn end(summary: &Summary, page: Page) -> String {
+    let mut out = String::new();
+    if summary.documents() > 1 {
+        let mut counts = Vec::new();
+        let mut count = |n: usize, verdict: Verdict| {
+            if n > 0 {
+                counts.push(page.painted(colour(verdict), &format!("{n} {verdict}")));
+            }
+        };
+        count(summary.breaks, Verdict::Breaks);
+        count(summary.unproven, Verdict::Unproven);
+        count(summary.meets, Verdict::Meets);
+        if summary.accepted > 0 {
+            counts.push(format!("{} of these accepted with a reason", summary.accepted));
+        }
+        if summary.unread > 0 {
+            counts.push(format!("{} could not be read", summary.unread));
+        }
+        // Writing to a String cannot fail.
+        let _ = writeln!(out, "{} documents: {}\n", summary.documents(), counts.join(", "));
+    }
+    if summary.documents() > summary.unread {
         out.push_str("Cautions\n");
         for caution in CAUTIONS {
-            wrapped(&mut out, "  - ", "    ", caution);
+            wrapped(&mut out, page, "  - ", "    ", caution);
         }
     }
     out
 }
 
-fn recipe(out: &mut String, checkup: &Checkup<'_>) {
+/// What was found in one recipe.
+pub(super) fn recipe(checkup: &Checkup<'_>, page: Page) -> String {
+    let mut out = String::new();
+    let recipe = &checkup.recipe;
     let lines = Lines::new(checkup.text);
-    let held: Vec<_> = checkup.recipe.held_to.iter().map(|authority| authority.key()).collect();
-    // Writing to a String cannot fail.
-    let _ = writeln!(out, "{} ({})", checkup.recipe.title, checkup.path.display());
-    let _ = writeln!(out, "held to {}: {}\n", held.join(", "), checkup.verdict());
-    let noted = |checked: &&Checked| checked.finding.past_advice;
+    let held: Vec<_> = recipe.held_to.iter().map(|authority| authority.key()).collect();
+    let profile = recipe.profile.map_or(String::new(), |profile| format!(" ({})", profile.key));
+    let accepted = match checkup.accepted() {
+        0 => String::new(),
+        n => format!(", {n} accepted"),
+    };
+    let verdict = checkup.verdict();
+    let head = format!("{} ({})", recipe.title, checkup.path.display());
+    wrapped(&mut out, page, "", "  ", &head);
+    let held = format!("held to {}{profile}: {verdict}{accepted}", held.join(", "));
+    wrapped(&mut out, page, "", "  ", &held);
+    out.push('\n');
+    let reason = |checked: &Checked| recipe.accepted(checked).map(|accepted| &accepted.reason);
+    let noted = |checked: &&Checked| checked.finding.past_advice && reason(checked).is_none();
     let of = |verdict: Verdict| {
-        checkup.findings.iter().filter(move |c| c.finding.verdict == verdict && !noted(c))
+        let open = move |c: &&Checked| c.finding.verdict == verdict && !c.finding.past_advice;
+        checkup.findings.iter().filter(open).filter(|checked| reason(checked).is_none())
     };
     let sections = [
-        ("BREAKS", of(Verdict::Breaks).collect::<Vec<_>>()),
-        ("UNPROVEN: what is missing", of(Verdict::Unproven).collect()),
-        ("NOTES: advice, not limits", checkup.findings.iter().filter(noted).collect()),
-        ("MEETS", of(Verdict::Meets).collect()),
+        ("BREAKS", AnsiColor::Red, of(Verdict::Breaks).collect::<Vec<_>>()),
+        ("UNPROVEN: what is missing", AnsiColor::Yellow, of(Verdict::Unproven).collect()),
+        (
+            "ACCEPTED in the document, and why",
+            AnsiColor::Yellow,
+            checkup.findings.iter().filter(|checked| reason(checked).is_some()).collect(),
+        ),
+        (
+            "NOTES: advice, not limits",
+            AnsiColor::Blue,
+            checkup.findings.iter().filter(noted).collect(),
+        ),
+        ("MEETS", AnsiColor::Green, of(Verdict::Meets).collect()),
     ];
     if checkup.findings.is_empty() {
         out.push_str("No rule has anything to say about this recipe, so nothing is proven.\n\n");
     }
-    for (heading, findings) in sections {
+    for (heading, colour, findings) in sections {
         if findings.is_empty() {
             continue;
         }
-        let _ = writeln!(out, "{heading} ({})", findings.len());
+        let heading = page.painted(colour, &format!("{heading} ({})", findings.len()));
+        let _ = writeln!(out, "{heading}");
         for checked in findings {
-            finding(out, checkup.component(checked), &checked.finding, &lines);
+            finding(&mut out, page, checkup, checked, &lines);
         }
         out.push('\n');
     }
+    for (n, accepted, why) in recipe.accepted_in_vain(&checkup.findings) {
+        let component = recipe.components.get(n).map_or("", |component| &component.name);
+        let (line, _) = lines.of(accepted.place.start);
+        let said = format!("line {line}: [{}] in {component}: {why}", accepted.rule.id);
+        wrapped(&mut out, page, "Not accepted, ", "  ", &said);
+        out.push('\n');
+    }
+    out
 }
 
-fn finding(out: &mut String, component: &str, finding: &Finding, lines: &Lines<'_>) {
+fn finding(
+    out: &mut String,
+    page: Page,
+    checkup: &Checkup<'_>,
+    checked: &Checked,
+    lines: &Lines<'_>,
+) {
+    let component = checkup.component(checked);
+    let finding: &Finding = &checked.finding;
     let (line, _) = lines.of(finding.place.start);
     let force = match finding.rule.force {
         Force::Safety => "",
@@ -65,10 +151,13 @@ fn finding(out: &mut String, component: &str, finding: &Finding, lines: &Lines<'
     };
     let head =
         format!("{component}: {} [{}], line {line}{force}", finding.rule.asks, finding.rule.id);
-    wrapped(out, "  ", "    ", &head);
+    wrapped(out, page, "  ", "    ", &head);
     let mut field = |name: &str, value: &str| {
-        wrapped(out, &format!("    {name:<8}"), "            ", value);
+        wrapped(out, page, &format!("    {name:<8}"), "            ", value);
     };
+    if let Some(accepted) = checkup.recipe.accepted(checked) {
+        field("", &format!("{}, and accepted: {}", finding.verdict, accepted.reason));
+    }
     if let Some(found) = words::found(finding) {
         field("found", &found);
     }
@@ -101,14 +190,15 @@ fn finding(out: &mut String, component: &str, finding: &Finding, lines: &Lines<'
     }
 }
 
-/// Writes words in lines of at most [`WIDTH`] characters.
-fn wrapped(out: &mut String, first: &str, rest: &str, text: &str) {
+/// Writes words in lines of at most the width of the page.
+fn wrapped(out: &mut String, page: Page, first: &str, rest: &str, text: &str) {
+    let most = page.width.max(40);
     out.push_str(first);
     let mut width = first.chars().count();
     let mut fresh = true;
     for word in text.split_whitespace() {
         let length = word.chars().count();
-        if !fresh && width.saturating_add(length).saturating_add(1) > WIDTH {
+        if !fresh && width.saturating_add(length).saturating_add(1) > most {
             out.push('\n');
             out.push_str(rest);
             width = rest.chars().count();

@@ -211,3 +211,21 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
         (None, None) => None,
     }
 }
+
+/// All of a finding in sentences: what is asked, the verdict, the figures, the document and the mend.
+pub(super) fn sentences(finding: &Finding) -> String {
+    let mut text = format!("{}: {}.", finding.rule.asks, finding.verdict.words());
+    let mut add = |name: &str, value: Option<String>| {
+        if let Some(value) = value {
+            text.push_str(&format!(" {name}: {value}."));
+        }
+    };
+    add("Found", found(finding));
+    add("Limit", limit(finding));
+    add("Missing", finding.missing.map(|missing| missing.what.to_owned()));
+    let source = finding.rows.into_iter().flatten().next();
+    add("Source", source.map(|row| row.citation.to_string()));
+    add("Mend", mend(finding));
+    add("Note", finding.note.map(|note| note.trim_end_matches('.').to_owned()));
+    text
+}

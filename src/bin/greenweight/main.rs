@@ -1,16 +1,17 @@
 //! The `greenweight` command: arguments, files, exit status; nothing else.
 
-use std::collections::BTreeSet;
-use std::io::{self, IsTerminal, Write};
-use std::path::{Path, PathBuf};
+use std::io::{self, IsTerminal};
+use std::path::PathBuf;
 use std::process::ExitCode;
 
-use annotate_snippets::{AnnotationKind, Level, Renderer, Snippet};
 use clap::{Parser, Subcommand, ValueEnum};
 
-use greenweight::finding::{Force, Place, Verdict};
-use greenweight::recipe::{Fault, RULES, Recipe};
-use greenweight::report::{Checkup, Unread, labels, to_json, to_sarif, to_text};
+use greenweight::finding::Force;
+use greenweight::recipe::RULES;
+use greenweight::report::{Checkup, Format, Outcome, Page, Part, Report, labels};
+
+use check::{Drawings, check_all};
+use files::Document;
 
 /// Holds recipes against published food-safety figures.
 #[derive(Parser)]
@@ -25,15 +26,20 @@ enum Verb {
     /// Check recipe documents. Exit status: 0 all meet, 1 something breaks or is
     /// unproven, 2 something could not be read.
     Check {
-        /// Recipe documents (.toml), or folders of them.
+        /// Recipe documents (.toml), folders of them, or patterns as 'recipes/**/*.toml'.
         #[arg(required = true, value_name = "FILE_OR_FOLDER")]
         paths: Vec<PathBuf>,
         /// How to print what was found.
         #[arg(long, value_enum, default_value = "text")]
-        format: Format,
+        format: Form,
         /// Draw every record of a cook into this folder, as SVG.
         #[arg(long, value_name = "FOLDER")]
         plots: Option<PathBuf>,
+        /// Write a page for each recipe into this folder, as HTML: steps, temperatures, clocks, findings, sources.
+        #[arg(long, value_name = "FOLDER")]
+        pages: Option<PathBuf>,
+        #[command(flatten)]
+        setting: Setting,
     },
     /// A recipe for another batch: what to weigh out, what does not scale, and the check of
     /// it. Exit status as for check.
@@ -43,6 +49,8 @@ enum Verb {
         /// How many times the batch, as 2.5.
         #[arg(long)]
         times: f64,
+        #[command(flatten)]
+        setting: Setting,
     },
     /// The label of every component that says when it was made: what, how cold, use by, freeze by. Exit
     /// status: 0 all have a day of use, 1 one has none, 2 something could not be read.
@@ -95,30 +103,77 @@ struct Dosing {
 }
 
 #[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
-enum Format {
+enum Form {
     /// For a person.
     Text,
     /// For a machine.
     Json,
     /// For code hosts: SARIF 2.1.0.
     Sarif,
+    /// For builds: JUnit XML.
+    Junit,
 }
 
+/// How text is set.
+#[derive(clap::Args)]
+struct Setting {
+    /// Characters in a line of text; left out, as many as the terminal has, or 92.
+    #[arg(long, value_name = "CHARACTERS", value_parser = clap::value_parser!(u16).range(40..=500))]
+    width: Option<u16>,
+    /// Whether headings are coloured.
+    #[arg(long, value_enum, default_value = "auto")]
+    colour: Colour,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+enum Colour {
+    /// On a terminal, unless NO_COLOR is set.
+    Auto,
+    /// Always.
+    Always,
+    /// Never.
+    Never,
+}
+
+impl Setting {
+    fn page(&self) -> Page {
+        let terminal = io::stdout().is_terminal();
+        // A terminal of any width is read; a line longer than a book's is not.
+        let columns = || {
+            let (width, _) = terminal_size::terminal_size_of(io::stdout())?;
+            terminal.then_some(width.0.min(120))
+        };
+        let width = self.width.or_else(columns).map_or(Page::default().width, usize::from);
+        let silenced = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
+        let colour = match self.colour {
+            Colour::Auto => terminal && !silenced,
+            Colour::Always => true,
+            Colour::Never => false,
+        };
+        Page { width, colour }
+    }
+}
+
+mod check;
 mod dose;
-mod plot;
+mod draw;
+mod files;
 mod record;
 mod scale;
 
-/// A document as it was found, or why it was not.
-struct Document {
-    path: PathBuf,
-    text: Result<String, (String, String)>,
-}
-
 fn main() -> ExitCode {
     match Arguments::parse().verb {
-        Verb::Check { paths, format, plots } => check_all(&paths, format, plots.as_deref()),
-        Verb::Scale { path, times } => scale_one(path, times),
+        Verb::Check { paths, format, plots, pages, setting } => {
+            let format = match format {
+                Form::Text => Format::Text(setting.page()),
+                Form::Json => Format::Json,
+                Form::Sarif => Format::Sarif,
+                Form::Junit => Format::Junit,
+            };
+            let drawings = Drawings { plots: plots.as_deref(), pages: pages.as_deref() };
+            check_all(&paths, format, &drawings)
+        }
+        Verb::Scale { path, times, setting } => scale_one(path, times, setting.page()),
         Verb::Label { path } => label_one(path),
         Verb::Rules => {
             print!("{}", rules());
@@ -137,46 +192,6 @@ fn main() -> ExitCode {
     }
 }
 
-fn check_all(paths: &[PathBuf], format: Format, plots: Option<&Path>) -> ExitCode {
-    let documents: Vec<_> = documents(paths);
-    let (mut checkups, mut unread) = (Vec::new(), Vec::new());
-    for document in &documents {
-        match check(document) {
-            Ok(checkup) => checkups.push(checkup),
-            Err(fault) => unread.push(fault),
-        }
-    }
-    let report = match format {
-        Format::Text => Ok(to_text(&checkups)),
-        Format::Json => to_json(&checkups, &unread).map(|json| json + "\n"),
-        Format::Sarif => to_sarif(&checkups, &unread).map(|sarif| sarif + "\n"),
-    };
-    let colour = io::stderr().is_terminal();
-    for document in &unread {
-        eprintln!("{}", explained(document, colour));
-    }
-    let printed = report
-        .map_err(io::Error::from)
-        .and_then(|report| io::stdout().write_all(report.as_bytes()));
-    if let Err(error) = printed {
-        // Whoever closed the pipe has read enough.
-        if error.kind() != io::ErrorKind::BrokenPipe {
-            eprintln!("the report could not be written: {error}");
-            return ExitCode::from(2);
-        }
-    }
-    if let Some(Err(message)) = plots.map(|folder| plot::draw_all(&checkups, folder)) {
-        eprintln!("{message}");
-        return ExitCode::from(2);
-    }
-    let worst = checkups.iter().map(Checkup::verdict).max();
-    match worst {
-        _ if !unread.is_empty() => ExitCode::from(2),
-        Some(Verdict::Meets) => ExitCode::SUCCESS,
-        _ => ExitCode::from(1),
-    }
-}
-
 fn rules() -> String {
     let mut text = String::new();
     for rule in RULES.iter().flat_map(|room| room.iter()) {
@@ -191,8 +206,8 @@ fn rules() -> String {
 }
 
 fn label_one(path: PathBuf) -> ExitCode {
-    let document = file(path);
-    let Some(checkup) = check_or_explain(&document) else { return ExitCode::from(2) };
+    let document = Document::at(path);
+    let Some(checkup) = document.check_or_explain() else { return ExitCode::from(2) };
     let labels = labels(&checkup);
     if labels.is_empty() {
         eprintln!("no component says when it was made: write made_on = 2026-01-31 in it");
@@ -209,9 +224,9 @@ fn label_one(path: PathBuf) -> ExitCode {
     }
 }
 
-fn scale_one(path: PathBuf, times: f64) -> ExitCode {
-    let document = file(path);
-    let Some(checkup) = check_or_explain(&document) else { return ExitCode::from(2) };
+fn scale_one(path: PathBuf, times: f64, page: Page) -> ExitCode {
+    let document = Document::at(path);
+    let Some(checkup) = document.check_or_explain() else { return ExitCode::from(2) };
     let text = document.text.as_deref().unwrap_or_default();
     let scaled = match checkup.recipe.times(times) {
         Ok(scaled) => scaled,
@@ -222,120 +237,18 @@ fn scale_one(path: PathBuf, times: f64) -> ExitCode {
     };
     print!("{}", scale::in_words(&scaled, text, times));
     let checkup = Checkup::new(document.path.clone(), text, scaled.recipe);
-    let verdict = checkup.verdict();
-    print!("{}", to_text(&[checkup]));
-    if verdict == Verdict::Meets { ExitCode::SUCCESS } else { ExitCode::from(1) }
+    let settled = checkup.settled();
+    print!("{}", as_text(checkup, page));
+    if settled { ExitCode::SUCCESS } else { ExitCode::from(1) }
 }
 
-/// The same for one document, whose faults go to the reader.
-fn check_or_explain(document: &Document) -> Option<Checkup<'_>> {
-    check(document)
-        .map_err(|unread| eprintln!("{}", explained(&unread, io::stderr().is_terminal())))
-        .ok()
-}
-
-fn check(document: &Document) -> Result<Checkup<'_>, Unread> {
-    let not_read =
-        |text: &str, faults| Unread { path: document.path.clone(), text: text.to_owned(), faults };
-    match &document.text {
-        Ok(text) => match Recipe::read(text) {
-            Ok(mut recipe) => match record::read_all(&document.path, &mut recipe) {
-                Ok(()) => Ok(Checkup::new(document.path.clone(), text, recipe)),
-                Err(faults) => Err(not_read(text, faults)),
-            },
-            Err(error) => Err(not_read(text, error.faults)),
-        },
-        Err((message, help)) => {
-            let fault = Fault {
-                message: message.clone(),
-                help: Some(help.clone()).filter(|help| !help.is_empty()),
-                place: Place::default(),
-            };
-            Err(not_read("", vec![fault]))
-        }
-    }
-}
-
-/// The documents that the paths name, folders in the order of their names.
-fn documents(paths: &[PathBuf]) -> Vec<Document> {
-    let mut found = Vec::new();
-    for path in paths {
-        if path.is_dir() {
-            let before = found.len();
-            let mut seen = BTreeSet::new();
-            folder(path, &mut seen, &mut found);
-            if found.len() == before {
-                let text = Err(("there is no .toml file in this folder".to_owned(), String::new()));
-                found.push(Document { path: path.clone(), text });
-            }
-        } else {
-            found.push(file(path.clone()));
-        }
-    }
-    found
-}
-
-fn folder(path: &Path, seen: &mut BTreeSet<PathBuf>, found: &mut Vec<Document>) {
-    // A link back to a folder that was visited would go on for ever.
-    if path.canonicalize().is_ok_and(|real| !seen.insert(real)) {
-        return;
-    }
-    let entries = match std::fs::read_dir(path) {
-        Ok(entries) => entries,
-        Err(error) => {
-            let text = Err((format!("the folder cannot be read: {error}"), String::new()));
-            found.push(Document { path: path.to_owned(), text });
-            return;
-        }
-    };
-    let mut inside: Vec<_> = entries.flatten().map(|entry| entry.path()).collect();
-    inside.sort();
-    for path in inside {
-        if path.is_dir() {
-            folder(&path, seen, found);
-        } else if path.extension().is_some_and(|ending| ending == "toml") {
-            found.push(file(path));
-        }
-    }
-}
-
-fn file(path: PathBuf) -> Document {
-    let text = match std::fs::read(&path) {
-        Err(error) => Err((format!("the file cannot be read: {error}"), String::new())),
-        Ok(bytes) => String::from_utf8(bytes).map_err(|error| {
-            let at = error.utf8_error().valid_up_to();
-            (
-                format!("the file is not UTF-8 text: byte {at} starts no character"),
-                "save it as UTF-8".to_owned(),
-            )
-        }),
-    };
-    Document { path, text }
-}
-
-/// Every fault of a document with its line, and a caret under it.
-fn explained(document: &Unread, colour: bool) -> String {
-    let path = document.path.display().to_string();
-    let renderer = if colour { Renderer::styled() } else { Renderer::plain() };
-    let mut out = Vec::new();
-    for fault in &document.faults {
-        let title = Level::ERROR.primary_title(&fault.message);
-        let group = if document.text.is_empty() {
-            title.element(annotate_snippets::Origin::path(&path))
-        } else {
-            let end = fault.place.end.min(document.text.len());
-            let span = fault.place.start.min(end)..end;
-            title.element(
-                Snippet::source(&document.text)
-                    .path(&path)
-                    .annotation(AnnotationKind::Primary.span(span)),
-            )
-        };
-        let group = match &fault.help {
-            Some(help) => group.element(Level::HELP.message(help)),
-            None => group,
-        };
-        out.push(renderer.render(&[group]).to_string());
-    }
-    out.join("\n")
+/// The report of one recipe for a person.
+fn as_text(checkup: Checkup<'_>, page: Page) -> String {
+    let format = Format::Text(page);
+    let report = Report::new(format, Vec::new()).and_then(|mut report| {
+        report.add(Part::new(format, &Outcome::Checked(checkup))?)?;
+        report.finish()
+    });
+    // Writing to memory does not fail, and the text is text.
+    report.map_or(String::new(), |(_, text)| String::from_utf8_lossy(&text).into_owned())
 }

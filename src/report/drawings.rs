@@ -1,57 +1,55 @@
-//! The records of a check, drawn.
+use crate::authority::Authority;
+use crate::chill;
+use crate::cook::{Animals, RowHeld, Verdicts, table_for};
+use crate::finding::Finding;
+use crate::food::Food;
+use crate::recipe::{Component, Recipe};
+use crate::trace::{Drawing, Level, NotDrawn, Point, to_svg};
+use crate::units::{PrintedTemperature, Scale, Time, show_duration};
 
-use std::path::Path;
+use super::Checkup;
 
-use greenweight::chill;
-use greenweight::cook::{Animals, Verdicts, table_for};
-use greenweight::finding::Finding;
-use greenweight::food::Food;
-use greenweight::recipe::{Component, Recipe};
-use greenweight::report::Checkup;
-use greenweight::trace::{Drawing, Level, Point, to_svg};
-use greenweight::units::{PrintedTemperature, Scale, show_duration};
+/// What is drawn of one component.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
+pub struct Drawn {
+    /// The component, counted from zero.
+    pub component: usize,
+    /// The record of its cook, with the rows it is held to.
+    pub record: Option<String>,
+    /// How it cools, with the ends of the clocks it is held to.
+    pub cooling: Option<String>,
+}
 
-/// Draws every record into a folder: `<document>-<component>.svg`.
-pub(crate) fn draw_all(checkups: &[Checkup<'_>], folder: &Path) -> Result<(), String> {
-    std::fs::create_dir_all(folder)
-        .map_err(|error| format!("{} cannot be made: {error}", folder.display()))?;
-    for checkup in checkups {
-        let stem = checkup.path.file_stem().unwrap_or_default().to_string_lossy();
-        for (n, component) in checkup.recipe.components.iter().enumerate() {
-            draw_cooling(
-                checkup,
-                n,
-                component,
-                &folder.join(format!("{stem}-{}-cooling.svg", n + 1)),
-            )?;
-            let [first, _, ..] = component.record.as_slice() else { continue };
-            let drawing = Drawing {
+/// The records of a checked recipe as SVG pictures.
+///
+/// # Errors
+/// [`NotDrawn`] for a record without two readings at different times.
+pub fn drawings(checkup: &Checkup<'_>) -> Result<Vec<Drawn>, NotDrawn> {
+    let components = checkup.recipe.components.iter().enumerate();
+    let drawn = components.map(|(n, component)| {
+        let cooling = cooling(checkup, n, component)?;
+        let record = match component.record.as_slice() {
+            [first, _, ..] => Some(to_svg(&Drawing {
                 title: &component.name,
                 scale: first.scale(),
                 inside: &component.record,
                 chamber: &component.chamber,
                 levels: &levels(&checkup.recipe, component, first.scale()),
-            };
-            let path = folder.join(format!("{stem}-{}.svg", n + 1));
-            write(&drawing, &path)?;
-        }
-    }
-    Ok(())
-}
-
-fn write(drawing: &Drawing<'_>, path: &Path) -> Result<(), String> {
-    let svg = to_svg(drawing).map_err(|error| error.to_string())?;
-    std::fs::write(path, svg)
-        .map_err(|error| format!("{} cannot be written: {error}", path.display()))
+            })?),
+            _ => None,
+        };
+        Ok(Drawn { component: n, record, cooling })
+    });
+    drawn.collect()
 }
 
 /// The warmest part from its hottest on, with the ends of the clocks that it was judged by.
-fn draw_cooling(
+fn cooling(
     checkup: &Checkup<'_>,
     n: usize,
     component: &Component<'_>,
-    path: &Path,
-) -> Result<(), String> {
+) -> Result<Option<String>, NotDrawn> {
     let judged = |finding: &Finding| finding.rule.id == "chill/cooling";
     let findings: Vec<_> = checkup.findings_of(n).filter(judged).collect();
     let curve = &component.cooling;
@@ -59,7 +57,7 @@ fn draw_cooling(
         |(_, a): &(usize, &Point), (_, b): &(usize, &Point)| a.celsius().total_cmp(&b.celsius());
     let hottest = curve.iter().enumerate().max_by(by).map_or(0, |(n, _)| n);
     let curve = curve.get(hottest..).unwrap_or_default();
-    let ([first, _, ..], false) = (curve, findings.is_empty()) else { return Ok(()) };
+    let ([first, _, ..], false) = (curve, findings.is_empty()) else { return Ok(None) };
     let scale = first.scale();
     let answering = checkup.recipe.held_to.iter().filter(|&&authority| chill::answers(authority));
     let levels: Vec<_> = answering
@@ -80,7 +78,8 @@ fn draw_cooling(
         })
         .collect();
     let title = format!("{}, cooling", component.name);
-    write(&Drawing { title: &title, scale, inside: curve, chamber: &[], levels: &levels }, path)
+    let drawing = Drawing { title: &title, scale, inside: curve, chamber: &[], levels: &levels };
+    to_svg(&drawing).map(Some)
 }
 
 /// When a cooling curve was at or below a temperature first, in seconds.
@@ -106,14 +105,14 @@ fn levels(recipe: &Recipe<'_>, component: &Component<'_>, scale: Scale) -> Vec<L
         Some((authority, table_for(authority, component.food, poultry, component.bird(), None)?))
     });
     let off = recipe.instruments.thermometer.unwrap_or_default();
-    let level = |(authority, product): (greenweight::authority::Authority, _)| {
+    let level = |(authority, product): (Authority, _)| {
         let mut verdicts = Verdicts::new(product, off).ok()?;
         for point in &component.record {
             verdicts.next(*point).ok()?;
         }
-        let when = |at: Option<greenweight::units::Time>| at.map(|at| at.value);
+        let when = |at: Option<Time>| at.map(|at| at.value);
         let met = verdicts.rows().filter(|row| row.met_at.is_some()).min_by(|a, b| {
-            let at = |row: &greenweight::cook::RowHeld| when(row.met_at).unwrap_or(f64::INFINITY);
+            let at = |row: &RowHeld| when(row.met_at).unwrap_or(f64::INFINITY);
             at(a).total_cmp(&at(b))
         });
         let nearest = || verdicts.rows().max_by(|a, b| a.share().total_cmp(&b.share()));

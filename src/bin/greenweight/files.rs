@@ -1,0 +1,165 @@
+//! The documents that arguments name, and what each says.
+
+use std::collections::BTreeSet;
+use std::fs::File;
+use std::io::{self, IsTerminal, Read};
+use std::path::{Path, PathBuf};
+
+use annotate_snippets::{AnnotationKind, Level, Renderer, Snippet};
+
+use greenweight::finding::Place;
+use greenweight::recipe::{Fault, LARGEST, Recipe};
+use greenweight::report::{Checkup, Outcome, Unread};
+
+use crate::record;
+
+/// A path that arguments name, or why there is none.
+pub(crate) struct Named {
+    pub(crate) path: PathBuf,
+    wrong: Option<&'static str>,
+}
+
+/// A document as it was found, or why it was not.
+pub(crate) struct Document {
+    pub(crate) path: PathBuf,
+    pub(crate) text: Result<String, Fault>,
+}
+
+/// The paths that arguments name: files, folders in the order of their names, and patterns such as
+/// `recipes/**/*.toml`, for shells that leave them as they are.
+pub(crate) fn named(arguments: &[PathBuf]) -> Vec<Named> {
+    let mut found = Vec::new();
+    for path in arguments {
+        let before = found.len();
+        let mut wrong = None;
+        if path.is_dir() {
+            folder(path, &mut BTreeSet::new(), &mut found);
+            wrong = Some("there is no .toml file in this folder");
+        } else if let Some(pattern) = pattern(path) {
+            found.extend(pattern.flatten().map(|path| Named { path, wrong: None }));
+            wrong = Some("no file is named so, and none has a name of this pattern");
+        }
+        if found.len() == before {
+            found.push(Named { path: path.clone(), wrong });
+        }
+    }
+    found
+}
+
+fn pattern(path: &Path) -> Option<glob::Paths> {
+    let text = path.to_str().filter(|text| text.contains(['*', '?', '[']))?;
+    if path.exists() { None } else { glob::glob(text).ok() }
+}
+
+fn folder(path: &Path, seen: &mut BTreeSet<PathBuf>, found: &mut Vec<Named>) {
+    // A link back to a folder that was visited would go on for ever.
+    if path.canonicalize().is_ok_and(|real| !seen.insert(real)) {
+        return;
+    }
+    let Ok(entries) = std::fs::read_dir(path) else {
+        found.push(Named { path: path.to_owned(), wrong: Some("the folder cannot be read") });
+        return;
+    };
+    let mut inside: Vec<_> = entries.flatten().map(|entry| entry.path()).collect();
+    inside.sort();
+    for path in inside {
+        if path.is_dir() {
+            folder(&path, seen, found);
+        } else if path.extension().is_some_and(|ending| ending == "toml") {
+            found.push(Named { path, wrong: None });
+        }
+    }
+}
+
+impl Document {
+    pub(crate) fn open(named: &Named) -> Self {
+        let fault = |message: String| Fault { message, help: None, place: Place::default() };
+        let text = match named.wrong {
+            Some(wrong) => Err(fault(wrong.to_owned())),
+            None => match read(&named.path) {
+                Err(error) => Err(fault(format!("the file cannot be read: {error}"))),
+                Ok(bytes) => String::from_utf8(bytes).map_err(|error| {
+                    let at = error.utf8_error().valid_up_to();
+                    let message =
+                        format!("the file is not UTF-8 text: byte {at} starts no character");
+                    Fault { help: Some("save it as UTF-8".to_owned()), ..fault(message) }
+                }),
+            },
+        };
+        Self { path: named.path.clone(), text }
+    }
+
+    pub(crate) fn at(path: PathBuf) -> Self {
+        Self::open(&Named { path, wrong: None })
+    }
+
+    /// Reads it, with the records it names, and checks it.
+    pub(crate) fn check(&self) -> Outcome<'_> {
+        let not_read = |text: &str, faults| {
+            Outcome::Unread(Unread { path: self.path.clone(), text: text.to_owned(), faults })
+        };
+        let text = match &self.text {
+            Ok(text) => text,
+            Err(fault) => return not_read("", vec![fault.clone()]),
+        };
+        let mut recipe = match Recipe::read(text) {
+            Ok(recipe) => recipe,
+            Err(error) => return not_read(text, error.faults),
+        };
+        match record::read_all(&self.path, &mut recipe) {
+            Ok(()) => Outcome::Checked(Checkup::new(self.path.clone(), text, recipe)),
+            Err(faults) => not_read(text, faults),
+        }
+    }
+
+    /// The same for one document, whose faults go to the reader.
+    pub(crate) fn check_or_explain(&self) -> Option<Checkup<'_>> {
+        match self.check() {
+            Outcome::Checked(checkup) => Some(checkup),
+            Outcome::Unread(unread) => {
+                eprintln!("{}", explained(&unread, io::stderr().is_terminal()));
+                None
+            }
+        }
+    }
+}
+
+/// No more of a file is held than a document may have, and a byte that makes it too long.
+fn read(path: &Path) -> io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    let most = u64::try_from(LARGEST).unwrap_or(u64::MAX).saturating_add(1);
+    File::open(path)?.take(most).read_to_end(&mut bytes)?;
+    if bytes.len() > LARGEST {
+        return Err(io::Error::other(format!(
+            "it has more than the {LARGEST} bytes that are read"
+        )));
+    }
+    Ok(bytes)
+}
+
+/// Every fault of a document with its line, and a caret under it.
+pub(crate) fn explained(document: &Unread, colour: bool) -> String {
+    let path = document.path.display().to_string();
+    let renderer = if colour { Renderer::styled() } else { Renderer::plain() };
+    let mut out = Vec::new();
+    for fault in &document.faults {
+        let title = Level::ERROR.primary_title(&fault.message);
+        let group = if document.text.is_empty() {
+            title.element(annotate_snippets::Origin::path(&path))
+        } else {
+            let end = fault.place.end.min(document.text.len());
+            let span = fault.place.start.min(end)..end;
+            title.element(
+                Snippet::source(&document.text)
+                    .path(&path)
+                    .annotation(AnnotationKind::Primary.span(span)),
+            )
+        };
+        let group = match &fault.help {
+            Some(help) => group.element(Level::HELP.message(help)),
+            None => group,
+        };
+        out.push(renderer.render(&[group]).to_string());
+    }
+    out.join("\n")
+}

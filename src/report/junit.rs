@@ -1,0 +1,135 @@
+use std::io::{self, Write};
+
+use quick_xml::Writer;
+use quick_xml::events::{BytesDecl, BytesEnd, BytesStart, BytesText, Event};
+
+use super::{Checkup, Lines, Unread, words};
+use crate::finding::Verdict;
+use crate::recipe::Checked;
+
+pub(super) fn begin(out: &mut impl Write) -> io::Result<()> {
+    let mut writer = Writer::new(out);
+    writer.write_event(Event::Decl(BytesDecl::new("1.0", Some("UTF-8"), None)))?;
+    let name = ("name", env!("CARGO_PKG_NAME"));
+    writer.write_event(Event::Start(BytesStart::new("testsuites").with_attributes([name])))?;
+    writeln!(writer.get_mut())
+}
+
+pub(super) fn end(out: &mut impl Write) -> io::Result<()> {
+    Writer::new(&mut *out).write_event(Event::End(BytesEnd::new("testsuites")))?;
+    writeln!(out)
+}
+
+/// A suite of a recipe: a case for each finding, with what stands in the text report beside it.
+pub(super) fn checked(checkup: &Checkup<'_>) -> io::Result<String> {
+    let lines = Lines::new(checkup.text);
+    let path = checkup.path.display().to_string();
+    let accepted = checkup.accepted();
+    let open = |checked: &&Checked| {
+        checked.finding.verdict != Verdict::Meets && checkup.recipe.accepted(checked).is_none()
+    };
+    let failures = checkup.findings.iter().filter(open).count();
+    let counts = [checkup.findings.len(), failures, 0, accepted];
+    suite(&checkup.recipe.title, &path, counts, |writer| {
+        for checked in &checkup.findings {
+            let finding = &checked.finding;
+            let name = format!("{} [{}]", finding.rule.asks, finding.rule.id);
+            let line = lines.of(finding.place.start).0.to_string();
+            let case = writer.create_element("testcase").with_attributes([
+                ("name", printable(&name).as_str()),
+                ("classname", printable(checkup.component(checked)).as_str()),
+                ("file", printable(&path).as_str()),
+                ("line", &line),
+            ]);
+            let said = words::sentences(finding);
+            if let Some(accepted) = checkup.recipe.accepted(checked) {
+                let message = format!("accepted: {}", accepted.reason);
+                case.write_inner_content(|writer| {
+                    said_in(writer, "skipped", &message, None, &said)
+                })?;
+            } else if finding.verdict == Verdict::Meets {
+                case.write_inner_content(|writer| {
+                    let text = BytesText::new(&said).into_owned();
+                    writer.create_element("system-out").write_text_content(text)?;
+                    Ok(())
+                })?;
+            } else {
+                let kind = finding.verdict.words();
+                case.write_inner_content(|writer| {
+                    said_in(writer, "failure", finding.rule.asks, Some(kind), &said)
+                })?;
+            }
+        }
+        Ok(())
+    })
+}
+
+/// A suite of a document that could not be read: a case for each reason.
+pub(super) fn not_read(unread: &Unread) -> io::Result<String> {
+    let lines = Lines::new(&unread.text);
+    let path = unread.path.display().to_string();
+    let count = unread.faults.len();
+    suite(&path, &path, [count, 0, count, 0], |writer| {
+        for fault in &unread.faults {
+            let line = lines.of(fault.place.start).0.to_string();
+            let case = writer.create_element("testcase").with_attributes([
+                ("name", "can be read"),
+                ("classname", printable(&path).as_str()),
+                ("file", printable(&path).as_str()),
+                ("line", &line),
+            ]);
+            let help = fault.help.as_deref().unwrap_or_default();
+            case.write_inner_content(|writer| {
+                said_in(writer, "error", &fault.message, Some("unread"), help)
+            })?;
+        }
+        Ok(())
+    })
+}
+
+fn suite(
+    name: &str,
+    path: &str,
+    counts: [usize; 4],
+    cases: impl FnOnce(&mut Writer<Vec<u8>>) -> io::Result<()>,
+) -> io::Result<String> {
+    let mut writer = Writer::new_with_indent(Vec::new(), b' ', 1);
+    let [tests, failures, errors, skipped] = counts.map(|count| count.to_string());
+    let attributes = [
+        ("name", printable(name)),
+        ("file", printable(path)),
+        ("tests", tests),
+        ("failures", failures),
+        ("errors", errors),
+        ("skipped", skipped),
+    ];
+    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_str()));
+    writer.create_element("testsuite").with_attributes(attributes).write_inner_content(cases)?;
+    let mut text = String::from_utf8(writer.into_inner()).map_err(io::Error::other)?;
+    text.push('\n');
+    Ok(text)
+}
+
+fn said_in(
+    writer: &mut Writer<Vec<u8>>,
+    element: &str,
+    message: &str,
+    kind: Option<&str>,
+    said: &str,
+) -> io::Result<()> {
+    let message = printable(message);
+    let attributes = [("message", Some(message.as_str())), ("type", kind)];
+    let attributes = attributes.into_iter().filter_map(|(key, value)| Some((key, value?)));
+    let text = printable(said);
+    writer
+        .create_element(element)
+        .with_attributes(attributes)
+        .write_text_content(BytesText::new(&text))?;
+    Ok(())
+}
+
+/// XML 1.0 has no way to write most control characters, escaped or not.
+fn printable(text: &str) -> String {
+    let kept = |c: char| matches!(c, '\t' | '\n' | '\r' | ' '..='\u{fffd}' | '\u{10000}'..);
+    text.chars().map(|c| if kept(c) { c } else { '\u{fffd}' }).collect()
+}

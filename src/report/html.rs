@@ -46,6 +46,7 @@ pub fn to_html(checkup: &Checkup<'_>) -> String {
                         @if checkup.accepted() > 0 { ", " (checkup.accepted()) " accepted with a reason" }
                         "."
                     }
+                    (page.open())
                     p .dim { (checkup.path.display().to_string()) }
                 }
                 main {
@@ -59,7 +60,8 @@ pub fn to_html(checkup: &Checkup<'_>) -> String {
                         ol {
                             @for row in &sources {
                                 li id=(format!("document-{}", row.citation.source.key)) {
-                                    (row.citation.source.title) ", " (row.citation.source.edition)
+                                    (row.citation.source.title)
+                                    @if !row.citation.source.edition.is_empty() { ", " (row.citation.source.edition) }
                                 }
                             }
                         }
@@ -129,7 +131,7 @@ impl Page<'_, '_> {
                 }
                 @if let Some(drawn) = drawn {
                     @for svg in [&drawn.record, &drawn.cooling].into_iter().flatten() {
-                        figure { (PreEscaped(svg)) }
+                        figure tabindex="0" { (PreEscaped(svg)) }
                     }
                 }
                 @if !general.is_empty() {
@@ -154,6 +156,9 @@ impl Page<'_, '_> {
         let axis = Axis::of(component, findings);
         let mut began = Some(0.0);
         html! {
+            p .dim {
+                "Bar: around the food. Dot: inside it. Dashed: a limit that a finding of the step names. Below, filled: how long it was; mark: the limit of it."
+            }
             ol .steps {
                 @for (n, step) in component.steps.iter().enumerate() {
                     @let of = findings.iter().filter(|c| step_of(component, &c.finding) == Some(n));
@@ -195,9 +200,10 @@ impl Page<'_, '_> {
             Force::Advice => ", advice",
         };
         let rows: Vec<_> = finding.rows.into_iter().flatten().collect();
+        let open = accepted.is_some() || finding.past_advice || finding.verdict != Verdict::Meets;
         html! {
-            div .finding.(class) {
-                div .head { (sign(finding.verdict)) " " (finding.rule.asks) ": " (word) }
+            details .finding.(class) open[open] id=[open.then(|| self.anchor(checked))] {
+                summary .head { (sign(finding.verdict)) " " (finding.rule.asks) ": " (word) }
                 @if let Some(accepted) = accepted { p { strong { "Accepted: " } (accepted.reason) } }
                 (clock(finding))
                 dl {
@@ -222,6 +228,37 @@ impl Page<'_, '_> {
                 p .dim { code { (finding.rule.id) } ", line " (line) (force) }
             }
         }
+    }
+
+    /// What is to be mended or answered for, each with the way to it.
+    fn open(&self) -> Markup {
+        let order = |checked: &&Checked| core::cmp::Reverse(checked.finding.verdict);
+        let open = |checked: &&Checked| checked.finding.verdict != Verdict::Meets;
+        let mut found: Vec<_> = self.checkup.findings.iter().filter(open).collect();
+        found.sort_by_key(order);
+        html! {
+            @if !found.is_empty() {
+                ul .open {
+                    @for checked in found {
+                        @let finding = &checked.finding;
+                        @let accepted = self.checkup.recipe.accepted(checked).is_some();
+                        li .(finding.verdict.words()) {
+                            (sign(finding.verdict)) " "
+                            a href=(format!("#{}", self.anchor(checked))) {
+                                (self.checkup.component(checked)) ": " (finding.rule.asks)
+                            }
+                            " " (finding.verdict) @if accepted { ", accepted" }
+                            @if let Some(limit) = words::limit(finding) { " (" (limit) ")" }
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    fn anchor(&self, checked: &Checked) -> String {
+        let at = self.checkup.findings.iter().position(|other| core::ptr::eq(other, checked));
+        format!("finding-{}", at.unwrap_or_default())
     }
 
     fn number(&self, row: &Row) -> usize {

@@ -34,31 +34,28 @@ pub(super) fn checked(checkup: &Checkup<'_>) -> io::Result<String> {
         for checked in &checkup.findings {
             let finding = &checked.finding;
             let name = format!("{} [{}]", finding.rule.asks, finding.rule.id);
-            let line = lines.of(finding.place.start).0.to_string();
-            let case = writer.create_element("testcase").with_attributes([
-                ("name", printable(&name).as_str()),
-                ("classname", printable(checkup.component(checked)).as_str()),
-                ("file", printable(&path).as_str()),
-                ("line", &line),
-            ]);
-            let said = words::sentences(finding);
-            if let Some(accepted) = checkup.recipe.accepted(checked) {
-                let message = format!("accepted: {}", accepted.reason);
-                case.write_inner_content(|writer| {
-                    said_in(writer, "skipped", &message, None, &said)
-                })?;
-            } else if finding.verdict == Verdict::Meets {
-                case.write_inner_content(|writer| {
-                    let text = BytesText::new(&said).into_owned();
-                    writer.create_element("system-out").write_text_content(text)?;
-                    Ok(())
-                })?;
-            } else {
-                let kind = finding.verdict.words();
-                case.write_inner_content(|writer| {
-                    said_in(writer, "failure", finding.rule.asks, Some(kind), &said)
-                })?;
-            }
+            let said = format!(
+                "{path}, line {}: {}",
+                lines.of(finding.place.start).0,
+                words::sentences(finding)
+            );
+            let class = checkup.component(checked);
+            case(writer, [&name, class, &path], |writer| {
+                if let Some(accepted) = checkup.recipe.accepted(checked) {
+                    let said = format!("accepted: {} ({said})", accepted.reason);
+                    said_in(writer, "skipped", &[], &said)
+                } else if finding.verdict == Verdict::Meets {
+                    said_in(writer, "system-out", &[], &said)
+                } else {
+                    let kind = finding.verdict.words();
+                    said_in(
+                        writer,
+                        "failure",
+                        &[("message", finding.rule.asks), ("type", kind)],
+                        &said,
+                    )
+                }
+            })?;
         }
         Ok(())
     })
@@ -71,16 +68,11 @@ pub(super) fn not_read(unread: &Unread) -> io::Result<String> {
     let count = unread.faults.len();
     suite(&path, &path, [count, 0, count, 0], |writer| {
         for fault in &unread.faults {
-            let line = lines.of(fault.place.start).0.to_string();
-            let case = writer.create_element("testcase").with_attributes([
-                ("name", "can be read"),
-                ("classname", printable(&path).as_str()),
-                ("file", printable(&path).as_str()),
-                ("line", &line),
-            ]);
+            let line = lines.of(fault.place.start).0;
             let help = fault.help.as_deref().unwrap_or_default();
-            case.write_inner_content(|writer| {
-                said_in(writer, "error", &fault.message, Some("unread"), help)
+            let said = format!("{path}, line {line}: {} {help}", fault.message);
+            case(writer, ["can be read", &path, &path], |writer| {
+                said_in(writer, "error", &[("message", &fault.message), ("type", "unread")], &said)
             })?;
         }
         Ok(())
@@ -97,7 +89,7 @@ fn suite(
     let [tests, failures, errors, skipped] = counts.map(|count| count.to_string());
     let attributes = [
         ("name", printable(name)),
-        ("file", printable(path)),
+        ("package", printable(path)),
         ("tests", tests),
         ("failures", failures),
         ("errors", errors),
@@ -110,21 +102,30 @@ fn suite(
     Ok(text)
 }
 
+fn case(
+    writer: &mut Writer<Vec<u8>>,
+    [name, class, file]: [&str; 3],
+    inside: impl FnOnce(&mut Writer<Vec<u8>>) -> io::Result<()>,
+) -> io::Result<()> {
+    let attributes = [("name", name), ("classname", class), ("file", file)];
+    let attributes = attributes.map(|(key, value)| (key, printable(value)));
+    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_str()));
+    writer.create_element("testcase").with_attributes(attributes).write_inner_content(inside)?;
+    Ok(())
+}
+
 fn said_in(
     writer: &mut Writer<Vec<u8>>,
     element: &str,
-    message: &str,
-    kind: Option<&str>,
+    attributes: &[(&str, &str)],
     said: &str,
 ) -> io::Result<()> {
-    let message = printable(message);
-    let attributes = [("message", Some(message.as_str())), ("type", kind)];
-    let attributes = attributes.into_iter().filter_map(|(key, value)| Some((key, value?)));
-    let text = printable(said);
-    writer
-        .create_element(element)
-        .with_attributes(attributes)
-        .write_text_content(BytesText::new(&text))?;
+    let attributes: Vec<_> =
+        attributes.iter().map(|(key, value)| (*key, printable(value))).collect();
+    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_str()));
+    let said = printable(said);
+    let element = writer.create_element(element).with_attributes(attributes);
+    element.write_text_content(BytesText::new(&said))?;
     Ok(())
 }
 

@@ -33,35 +33,22 @@ impl Page {
     }
 }
 
-const fn colour(verdict: Verdict) -> AnsiColor {
-    match verdict {
-        Verdict::Meets => AnsiColor::Green,
-        Verdict::Unproven => AnsiColor::Yellow,
-        Verdict::Breaks => AnsiColor::Red,
-    }
-}
-
 /// What stands at the end of a report: how many came out how, where there are several, and the cautions.
 pub(super) fn end(summary: &Summary, page: Page) -> String {
     let mut out = String::new();
     if summary.documents() > 1 {
-        let mut counts = Vec::new();
-        let mut count = |n: usize, verdict: Verdict| {
-            if n > 0 {
-                counts.push(page.painted(colour(verdict), &format!("{n} {verdict}")));
-            }
-        };
-        count(summary.breaks, Verdict::Breaks);
-        count(summary.unproven, Verdict::Unproven);
-        count(summary.meets, Verdict::Meets);
-        if summary.accepted > 0 {
-            counts.push(format!("{} of these accepted with a reason", summary.accepted));
-        }
-        if summary.unread > 0 {
-            counts.push(format!("{} could not be read", summary.unread));
-        }
-        // Writing to a String cannot fail.
-        let _ = writeln!(out, "{} documents: {}\n", summary.documents(), counts.join(", "));
+        let counts = [
+            (summary.breaks, "breaks"),
+            (summary.unproven, "unproven"),
+            (summary.meets, "meets"),
+            (summary.accepted, "of these accepted with a reason"),
+            (summary.unread, "could not be read"),
+        ];
+        let counts = counts.into_iter().filter(|(n, _)| *n > 0);
+        let counts: Vec<_> = counts.map(|(n, what)| format!("{n} {what}")).collect();
+        let counts = counts.join(", ");
+        wrapped(&mut out, page, &format!("{} documents: ", summary.documents()), "  ", &counts);
+        out.push('\n');
     }
     if summary.documents() > summary.unread {
         out.push_str("Cautions\n");

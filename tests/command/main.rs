@@ -2,6 +2,7 @@
 //! it says of documents it cannot read.
 #![cfg(feature = "cli")]
 
+mod accepting;
 mod after;
 mod careful;
 mod composing;
@@ -9,8 +10,11 @@ mod cooking;
 mod curing;
 mod dose;
 mod faults;
+mod junit;
 mod keeping;
 mod label;
+mod many;
+mod page;
 mod record;
 mod sarif;
 mod schema;

@@ -30,7 +30,6 @@ const DRYING: Missing = Missing::new(
 
 /// Every rule that can be reached from a recipe, room by room.
 pub const RULES: [&[Rule]; 10] = [
-    &[WARM],
     &curing::RULES,
     &cure::RULES,
     &composing::RULES,
@@ -40,6 +39,7 @@ pub const RULES: [&[Rule]; 10] = [
     &shelf::RULES,
     &smoke::RULES,
     &store::RULES,
+    &[WARM],
 ];
 
 /// A finding and the component it is about.

@@ -107,8 +107,8 @@ struct Page<'p, 'a> {
 impl Page<'_, '_> {
     fn component(&self, n: usize, component: &Component<'_>, drawn: Option<&Drawn>) -> Markup {
         let findings: Vec<_> = self.checkup.findings.iter().filter(|c| c.component == n).collect();
-        let step_of = |checked: &&&Checked| step_of(component, &checked.finding);
-        let general: Vec<_> = findings.iter().filter(|f| step_of(f).is_none()).collect();
+        let general = findings.iter().filter(|checked| self.checkup.step_of(checked).is_none());
+        let general: Vec<_> = general.collect();
         html! {
             section {
                 h2 { (component.name) }
@@ -161,7 +161,7 @@ impl Page<'_, '_> {
             }
             ol .steps {
                 @for (n, step) in component.steps.iter().enumerate() {
-                    @let of = findings.iter().filter(|c| step_of(component, &c.finding) == Some(n));
+                    @let of = findings.iter().filter(|c| self.checkup.step_of(c) == Some(n));
                     @let of: Vec<_> = of.copied().collect();
                     li {
                         div {
@@ -283,19 +283,6 @@ impl Page<'_, '_> {
             }
         }
     }
-}
-
-/// The step that a finding points into: the last one that begins before it, where nothing else does.
-fn step_of(component: &Component<'_>, finding: &Finding) -> Option<usize> {
-    let at = finding.place.start;
-    let before = |place: crate::finding::Place| place.end > 0 && place.start <= at;
-    let begins = component.steps.iter().map(|step| step.place);
-    let (n, step) =
-        begins.enumerate().filter(|(_, place)| before(*place)).max_by_key(|(n, _)| *n)?;
-    let others = component.ingredients.iter().map(|ingredient| ingredient.place);
-    let others = others.chain(component.cure.map(|cure| cure.place));
-    let between = |place: crate::finding::Place| before(place) && place.start > step.start;
-    if others.into_iter().any(between) { None } else { Some(n) }
 }
 
 fn begins(at: Option<f64>) -> String {

@@ -27,6 +27,8 @@ mod junit;
 #[cfg(feature = "calendar")]
 mod label;
 mod lines;
+mod rules;
+mod rules_table;
 mod sarif;
 mod text;
 mod words;
@@ -34,13 +36,14 @@ mod write;
 
 use std::path::PathBuf;
 
-use crate::finding::{Finding, Verdict};
+use crate::finding::{Finding, Place, Verdict};
 use crate::recipe::{Checked, Fault, Recipe};
 
 #[cfg(feature = "calendar")]
 #[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
 pub use label::{Label, labels};
 pub use lines::Lines;
+pub use rules::{InWords, in_words};
 pub use text::Page;
 pub use write::{Format, Part, Report, Summary};
 #[cfg(feature = "html")]
@@ -113,6 +116,21 @@ impl<'a> Checkup<'a> {
     pub fn findings_of(&self, component: usize) -> impl Iterator<Item = Finding> + '_ {
         let of = move |checked: &&Checked| checked.component == component;
         self.findings.iter().filter(of).map(|checked| checked.finding)
+    }
+
+    /// The step of its component that a finding points into, counted from zero: the last that begins before
+    /// it, where no ingredient or cure does after that.
+    #[must_use]
+    pub fn step_of(&self, checked: &Checked) -> Option<usize> {
+        let component = self.recipe.components.get(checked.component)?;
+        let at = checked.finding.place.start;
+        let before = |place: &Place| place.end > 0 && place.start <= at;
+        let steps = component.steps.iter().map(|step| step.place).enumerate();
+        let (n, step) = steps.filter(|(_, place)| before(place)).max_by_key(|(n, _)| *n)?;
+        let others = component.ingredients.iter().map(|ingredient| ingredient.place);
+        let mut others = others.chain(component.cure.map(|cure| cure.place));
+        let between = others.any(|place| before(&place) && place.start > step.start);
+        if between { None } else { Some(n) }
     }
 
     /// What the component of a finding is called.

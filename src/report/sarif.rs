@@ -3,7 +3,7 @@ use std::io::{self, Write};
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, utf8_percent_encode};
 use serde_json::{Value, json};
 
-use super::{Checkup, Lines, Unread, words};
+use super::{Checkup, Lines, Unread, in_words, words};
 use crate::finding::{Force, Place, Rule, Verdict};
 use crate::recipe::{Checked, Fault, RULES};
 
@@ -68,9 +68,13 @@ fn reporting(rule: &Rule) -> Value {
         Force::Quality => "warning",
         Force::Advice => "note",
     };
+    let words = in_words(rule);
+    let (why, mend) = words.map_or(("", ""), |words| (words.why, words.mend));
     json!({
         "id": rule.id,
         "shortDescription": { "text": rule.asks },
+        "fullDescription": { "text": why },
+        "help": { "text": mend },
         "defaultConfiguration": { "level": level },
     })
 }

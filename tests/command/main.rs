@@ -18,6 +18,7 @@ mod page;
 mod record;
 mod sarif;
 mod schema;
+mod starting;
 
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};

@@ -6,9 +6,10 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
 
+use greenweight::authority::Profile;
 use greenweight::finding::Force;
 use greenweight::recipe::RULES;
-use greenweight::report::{Checkup, Format, Outcome, Page, Part, Report, labels};
+use greenweight::report::{Checkup, Format, Outcome, Page, Part, Report, in_words, labels};
 
 use check::{Drawings, check_all};
 use files::Document;
@@ -52,6 +53,25 @@ enum Verb {
         #[command(flatten)]
         setting: Setting,
     },
+    /// A commented document to begin with, for a kind of product; without one, the list of kinds.
+    New {
+        /// The kind of product, as cooked-sausage.
+        kind: Option<String>,
+        /// Write it into this file, which must not be there yet; left out, it is printed.
+        #[arg(long, value_name = "FILE")]
+        into: Option<PathBuf>,
+    },
+    /// Changes that mend what a check found, where one computed change does: shown as a difference, with
+    /// comments and layout kept. Exit status: 0 there are none or they were written, 1 they were shown, 2
+    /// something could not be read or written.
+    Mend {
+        /// Recipe documents (.toml), folders of them, or patterns.
+        #[arg(required = true, value_name = "FILE_OR_FOLDER")]
+        paths: Vec<PathBuf>,
+        /// Write the changes into the documents.
+        #[arg(long)]
+        write: bool,
+    },
     /// The label of every component that says when it was made: what, how cold, use by, freeze by. Exit
     /// status: 0 all have a day of use, 1 one has none, 2 something could not be read.
     Label {
@@ -59,7 +79,12 @@ enum Verb {
         path: PathBuf,
     },
     /// Every rule that a recipe can meet or break, room by room: its identity, what it asks, its force.
-    Rules,
+    Rules {
+        /// The identity of one, as cook/come-up: why it is, how to mend it, its sources and examples.
+        rule: Option<String>,
+    },
+    /// Every kind of kitchen that a document may name as its profile, and the authorities it chooses.
+    Profiles,
     /// How much of this curing premix for this much meat, under this authority.
     Dose(Box<Dosing>),
 }
@@ -158,6 +183,8 @@ mod check;
 mod dose;
 mod draw;
 mod files;
+mod mend;
+mod new;
 mod record;
 mod scale;
 
@@ -174,27 +201,40 @@ fn main() -> ExitCode {
             check_all(&paths, format, &drawings)
         }
         Verb::Scale { path, times, setting } => scale_one(path, times, setting.page()),
+        Verb::New { kind, into } => print_or_explain(new::start(kind.as_deref(), into.as_deref())),
+        Verb::Mend { paths, write } => mend::mend_all(&paths, write),
         Verb::Label { path } => label_one(path),
-        Verb::Rules => {
-            print!("{}", rules());
-            ExitCode::SUCCESS
-        }
-        Verb::Dose(dosing) => match dosing.answer() {
-            Ok(answer) => {
-                print!("{answer}");
-                ExitCode::SUCCESS
-            }
-            Err(message) => {
-                eprintln!("{message}");
-                ExitCode::from(2)
-            }
-        },
+        Verb::Rules { rule } => print_or_explain(rules(rule.as_deref())),
+        Verb::Profiles => print_or_explain(Ok(profiles())),
+        Verb::Dose(dosing) => print_or_explain(dosing.answer()),
     }
 }
 
-fn rules() -> String {
+/// An answer, or why there is none.
+fn print_or_explain(answer: Result<String, String>) -> ExitCode {
+    match answer {
+        Ok(answer) => {
+            print!("{answer}");
+            ExitCode::SUCCESS
+        }
+        Err(message) => {
+            eprintln!("{message}");
+            ExitCode::from(2)
+        }
+    }
+}
+
+fn rules(one: Option<&str>) -> Result<String, String> {
+    let mut all = RULES.iter().flat_map(|room| room.iter());
+    if let Some(id) = one {
+        let words = all.find(|rule| rule.id == id).and_then(in_words);
+        let words = words.ok_or_else(|| {
+            format!("there is no rule `{id}`: `greenweight rules` lists them all")
+        })?;
+        return Ok(words.page.to_owned());
+    }
     let mut text = String::new();
-    for rule in RULES.iter().flat_map(|room| room.iter()) {
+    for rule in all {
         let force = match rule.force {
             Force::Quality => " (quality)",
             Force::Advice => " (advice)",
@@ -202,7 +242,15 @@ fn rules() -> String {
         };
         text.push_str(&format!("{:<28} {}{force}\n", rule.id, rule.asks));
     }
-    text
+    Ok(text)
+}
+
+fn profiles() -> String {
+    let line = |profile: &Profile| {
+        let chosen: Vec<_> = profile.authorities.iter().map(|authority| authority.key()).collect();
+        format!("{:<28} {}: {}\n", profile.key, profile.says, chosen.join(", "))
+    };
+    Profile::ALL.iter().map(line).collect()
 }
 
 fn label_one(path: PathBuf) -> ExitCode {

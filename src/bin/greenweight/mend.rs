@@ -1,0 +1,148 @@
+//! Changes to a document that mend what was found in it, each tried before it is shown.
+
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use similar::TextDiff;
+use toml_edit::{DocumentMut, Item, Table, Value};
+
+use greenweight::finding::{Mend, Verdict};
+use greenweight::recipe::Checked;
+use greenweight::report::{Checkup, Outcome};
+use greenweight::units::{Mass, MassUnit, show_duration, show_mass_like};
+
+use crate::files::{Document, named};
+
+pub(crate) fn mend_all(arguments: &[PathBuf], write: bool) -> ExitCode {
+    let (mut shown, mut failed) = (false, false);
+    for named in named(arguments) {
+        let document = Document::open(&named);
+        if document.check_or_explain().is_none() {
+            failed = true;
+            continue;
+        }
+        let before = document.text.as_deref().unwrap_or_default();
+        let after = mended(&document);
+        if after == before {
+            continue;
+        }
+        shown = true;
+        let name = document.path.display().to_string();
+        let difference = TextDiff::from_lines(before, &after);
+        print!("{}", difference.unified_diff().header(&name, &name));
+        if write && let Err(error) = replace(&document.path, &after) {
+            eprintln!("{name} cannot be written: {error}");
+            failed = true;
+        }
+    }
+    match (failed, shown && !write) {
+        (true, _) => ExitCode::from(2),
+        (false, true) => ExitCode::from(1),
+        (false, false) => ExitCode::SUCCESS,
+    }
+}
+
+/// The document with every change that helps: one at a time, and kept only where the check of the changed
+/// document finds less to mend and nothing else worse.
+fn mended(document: &Document) -> String {
+    let mut text = document.text.as_deref().unwrap_or_default().to_owned();
+    // Each change that is kept mends a finding, so there are no more than findings.
+    while let Some(better) = better(&document.path, &text) {
+        text = better;
+    }
+    text
+}
+
+fn better(path: &Path, text: &str) -> Option<String> {
+    let document = Document { path: path.to_owned(), text: Ok(text.to_owned()) };
+    let Outcome::Checked(checkup) = document.check() else { return None };
+    let open = open(&checkup);
+    let findings = checkup.findings.iter().filter(|checked| {
+        let unmet = checked.finding.verdict != Verdict::Meets || checked.finding.past_advice;
+        unmet && checkup.recipe.accepted(checked).is_none()
+    });
+    findings.filter_map(|checked| changed(&checkup, checked)).find(|text| {
+        let changed = Document { path: path.to_owned(), text: Ok(text.clone()) };
+        match changed.check() {
+            Outcome::Checked(after) => helps(open, self::open(&after)),
+            Outcome::Unread(_) => false,
+        }
+    })
+}
+
+/// How many findings break, are unproven, and are past advice.
+fn open(checkup: &Checkup<'_>) -> [usize; 3] {
+    let count =
+        |wanted: fn(&Checked) -> bool| checkup.findings.iter().filter(|c| wanted(c)).count();
+    [
+        count(|checked| checked.finding.verdict == Verdict::Breaks),
+        count(|checked| checked.finding.verdict == Verdict::Unproven),
+        count(|checked| checked.finding.past_advice),
+    ]
+}
+
+fn helps(before: [usize; 3], after: [usize; 3]) -> bool {
+    before != after && before.iter().zip(after).all(|(&before, after)| after <= before)
+}
+
+/// The document with the one change that a finding computed, where it is a change of the document.
+fn changed(checkup: &Checkup<'_>, checked: &Checked) -> Option<String> {
+    let finding = &checked.finding;
+    let component = checkup.recipe.components.get(checked.component)?;
+    let mut document: DocumentMut = checkup.text.parse().ok()?;
+    let component_in =
+        document.get_mut("component")?.as_array_of_tables_mut()?.get_mut(checked.component)?;
+    let (key, written) = match finding.mend? {
+        Mend::UseAtMost(most) | Mend::Weigh(most) => {
+            let ingredients = component.ingredients.iter();
+            let here = |place: greenweight::finding::Place| place == finding.place;
+            let (n, ingredient) = ingredients.enumerate().find(|(_, i)| here(i.place))?;
+            let scale = ingredient.scale.or(checkup.recipe.instruments.scale);
+            let amount = weighed(most, scale, matches!(finding.mend?, Mend::UseAtMost(_)));
+            let tables = component_in.get_mut("ingredient")?.as_array_of_tables_mut()?;
+            set(tables.get_mut(n)?, "amount", &amount);
+            return Some(document.to_string());
+        }
+        Mend::CookTo(to) => ("to", to.to_string()),
+        Mend::HoldFor(time) => ("hold", show_duration(time).to_string()),
+        Mend::KeepAtOrBelow(at) => ("at", at.to_string()),
+        Mend::KeepFor(time) => ("for", show_duration(time).to_string()),
+        // The others change what is bought or how it is measured, and no figure of the document.
+        _ => return None,
+    };
+    let n = checkup.step_of(checked)?;
+    let steps = component_in.get_mut("step")?.as_array_of_tables_mut()?;
+    set(steps.get_mut(n)?, key, &written);
+    Some(document.to_string())
+}
+
+/// A mass as the scale shows it; a most, rounded down.
+fn weighed(mass: Mass, scale: Option<Mass>, most: bool) -> String {
+    let step = scale.map_or(1e-4, |scale| scale.value);
+    let steps = mass.value / step;
+    // A step that is met but for its last bit is met.
+    let steps = if most { (steps * (1.0 + 4.0 * f64::EPSILON)).floor() } else { steps.round() };
+    let mass = Mass { value: steps * step, ..mass };
+    let unit = if mass.value < 1.0 { MassUnit::Gram } else { MassUnit::Kilogram };
+    show_mass_like(mass, unit).to_string()
+}
+
+/// Sets a value and keeps what stands around it.
+fn set(table: &mut Table, key: &str, written: &str) {
+    let mut value = Value::from(written);
+    if let Some(before) = table.get(key).and_then(Item::as_value) {
+        *value.decor_mut() = before.decor().clone();
+    }
+    table.insert(key, Item::Value(value));
+}
+
+/// Writes beside the document first, so that it is there whole or as it was.
+fn replace(path: &Path, text: &str) -> std::io::Result<()> {
+    let path = path.canonicalize()?;
+    let folder = path.parent().unwrap_or(Path::new("."));
+    let mut file = tempfile::NamedTempFile::new_in(folder)?;
+    std::io::Write::write_all(&mut file, text.as_bytes())?;
+    std::fs::set_permissions(file.path(), std::fs::metadata(&path)?.permissions())?;
+    file.persist(&path)?;
+    Ok(())
+}

@@ -1,0 +1,156 @@
+//! Documents to begin with, and changes that mend.
+
+use std::path::Path;
+use std::process::{Command, Output};
+
+use greenweight::finding::Verdict;
+use greenweight::recipe::Recipe;
+use rstest::rstest;
+
+use super::root;
+
+fn run(arguments: &[&str]) -> Output {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_greenweight"));
+    command.args(arguments).current_dir(root()).output().unwrap()
+}
+
+fn text(bytes: Vec<u8>) -> String {
+    String::from_utf8(bytes).unwrap()
+}
+
+fn kinds() -> Vec<String> {
+    let list = text(run(&["new"]).stdout);
+    list.lines().map(|line| line.split_whitespace().next().unwrap().to_owned()).collect()
+}
+
+/// Whether everything in it meets or is accepted.
+fn settled(text: &str) -> bool {
+    let recipe = Recipe::read(text).unwrap_or_else(|error| panic!("{error}\n{text}"));
+    let findings = recipe.check();
+    findings.iter().all(|checked| {
+        let settled =
+            checked.finding.verdict == Verdict::Meets || recipe.accepted(checked).is_some();
+        assert!(settled, "{checked:#?}\n{text}");
+        settled
+    })
+}
+
+#[test]
+fn a_document_to_begin_with_breaks_nothing_and_says_what_only_the_cook_knows() {
+    assert!(kinds().len() > 7);
+    for kind in kinds() {
+        let start = text(run(&["new", &kind]).stdout);
+        let findings =
+            Recipe::read(&start).unwrap_or_else(|error| panic!("{kind}: {error}")).check();
+        let of = |verdict| findings.iter().filter(move |c| c.finding.verdict == verdict).count();
+        assert_eq!(of(Verdict::Breaks), 0, "{kind}");
+        assert!(of(Verdict::Unproven) > 0, "{kind}: a start proves nothing");
+    }
+}
+
+#[test]
+fn with_its_marked_lines_filled_in_nothing_is_left_to_say() {
+    for kind in kinds() {
+        let start = text(run(&["new", &kind]).stdout);
+        assert!(start.contains("\n#? "), "{kind}");
+        let filled: Vec<_> =
+            start.lines().map(|line| line.strip_prefix("#? ").unwrap_or(line)).collect();
+        assert!(settled(&filled.join("\n")), "{kind}");
+    }
+}
+
+#[test]
+fn a_start_is_written_into_a_new_file_and_never_over_another() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("mine.toml");
+    let into = path.to_str().unwrap();
+    assert_eq!(run(&["new", "roast", "--into", into]).status.code(), Some(0));
+    let written = std::fs::read_to_string(&path).unwrap();
+    assert_eq!(written, text(run(&["new", "roast"]).stdout));
+    let again = run(&["new", "poultry", "--into", into]);
+    assert_eq!(again.status.code(), Some(2));
+    assert_eq!(std::fs::read_to_string(&path).unwrap(), written);
+    let unknown = run(&["new", "roasts"]);
+    assert_eq!(unknown.status.code(), Some(2));
+    assert!(text(unknown.stderr).contains("smoked-cheese"));
+}
+
+fn copied(folder: &Path, example: &str) -> String {
+    let from = root().join("examples/recipes").join(example).with_extension("toml");
+    let to = folder.join("recipe.toml");
+    std::fs::copy(from, &to).unwrap();
+    to.to_str().unwrap().to_owned()
+}
+
+#[rstest]
+#[case("wrong-quarter", "amount = \"1 1/4 oz\"", "amount = \"7 g\"")]
+#[case("endpoint-too-low", "to = \"145 °F\"", "to = \"162 °F\"")]
+#[case("cheese-too-warm", "at = \"95 °F\"", "at = \"88 °F\"")]
+#[case("fridge-too-long", "for = \"3 weeks\"", "for = \"7 days\"")]
+fn one_computed_change_is_shown_and_then_written_with_everything_else_as_it_was(
+    #[case] example: &str,
+    #[case] from: &str,
+    #[case] to: &str,
+) {
+    let folder = tempfile::tempdir().unwrap();
+    let path = copied(folder.path(), example);
+    let before = std::fs::read_to_string(&path).unwrap();
+    let shown = run(&["mend", &path]);
+    assert_eq!(shown.status.code(), Some(1));
+    assert_eq!(std::fs::read_to_string(&path).unwrap(), before, "shown, and not written");
+    let difference = text(shown.stdout);
+    let line = |sign: char| {
+        let of = |line: &&str| {
+            line.starts_with(sign)
+                && !line.starts_with([sign; 3].iter().collect::<String>().as_str())
+        };
+        difference.lines().filter(of).map(str::to_owned).collect::<Vec<_>>()
+    };
+    let (less, more) = (line('-'), line('+'));
+    assert!(less.iter().any(|line| line.contains(from)), "{difference}");
+    assert!(more.iter().any(|line| line.contains(to)), "{difference}");
+    assert_eq!(less.len(), more.len());
+    let written = run(&["mend", &path, "--write"]);
+    assert_eq!(written.status.code(), Some(0));
+    let after = std::fs::read_to_string(&path).unwrap();
+    let kept = |text: &str| text.lines().filter(|line| line.contains('#')).count();
+    assert_eq!(kept(&after), kept(&before), "comments stay");
+    assert_eq!(after.lines().count(), before.lines().count());
+    assert!(settled(&after));
+    assert_eq!(run(&["mend", &path]).status.code(), Some(0), "there is nothing left to mend");
+}
+
+#[rstest]
+#[case::the_label_was_not_read("strength-not-said")]
+#[case::a_spoon_is_no_scale("spooned-cure")]
+#[case::a_scale_is_bought("coarse-scale")]
+#[case::nothing_is_wrong("farm-stall-ring-sausage")]
+fn what_only_the_cook_can_mend_is_left_alone(#[case] example: &str) {
+    let folder = tempfile::tempdir().unwrap();
+    let path = copied(folder.path(), example);
+    let before = std::fs::read_to_string(&path).unwrap();
+    let output = run(&["mend", &path, "--write"]);
+    assert_eq!((output.status.code(), output.stdout), (Some(0), Vec::new()), "{example}");
+    assert_eq!(std::fs::read_to_string(&path).unwrap(), before);
+}
+
+#[test]
+fn what_cannot_be_read_is_said_and_the_others_are_mended() {
+    let folder = tempfile::tempdir().unwrap();
+    copied(folder.path(), "wrong-quarter");
+    std::fs::write(folder.path().join("bad.toml"), "title = ").unwrap();
+    let output = run(&["mend", folder.path().to_str().unwrap()]);
+    assert_eq!(output.status.code(), Some(2));
+    assert!(text(output.stdout).contains("+amount = \"7 g\""));
+}
+
+#[test]
+fn the_page_of_a_rule_and_the_kitchens_can_be_asked_for() {
+    let page = run(&["rules", "cook/come-up"]);
+    assert_eq!(page.status.code(), Some(0));
+    let file = root().join("references/pages/rules/cook/come-up.md");
+    assert_eq!(text(page.stdout), std::fs::read_to_string(file).unwrap());
+    assert_eq!(run(&["rules", "cook/nothing"]).status.code(), Some(2));
+    let kitchens = text(run(&["profiles"]).stdout);
+    assert_eq!(kitchens.lines().count(), greenweight::authority::Profile::ALL.len());
+}

@@ -76,6 +76,11 @@ impl Comparable for Reading {
 /// A limit with the operator its document prints.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(tag = "kind", content = "value", rename_all = "kebab-case")
+)]
 pub enum Limit<T> {
     /// No more than this.
     AtMost(T),
@@ -170,6 +175,11 @@ impl<T: Comparable + PartialOrd> Limit<T> {
 /// A value of one of the kinds a report prints.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(tag = "kind", content = "value", rename_all = "kebab-case")
+)]
 pub enum Measure {
     /// A level in mg/kg, of a substance, on a basis.
     Level {
@@ -198,6 +208,7 @@ pub enum Measure {
 
 /// Degrees above a base, times hours, on a scale.
 #[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct DegreeHours {
     /// The sum.
     pub sum: f64,
@@ -213,6 +224,7 @@ impl PartialOrd for DegreeHours {
 
 /// A reduction of what lives in a food, in powers of ten.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Logs(pub f64);
 
 impl Comparable for Logs {
@@ -223,6 +235,7 @@ impl Comparable for Logs {
 
 /// A share of a food, in percent.
 #[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Share {
     /// Percent.
     pub percent: f64,
@@ -244,6 +257,7 @@ impl Comparable for Share {
 
 /// A length of time at a temperature. It compares by its time.
 #[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Held {
     /// The time.
     pub time: Time,
@@ -334,6 +348,7 @@ pub enum Force {
 /// A rule, which many findings may come from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Rule {
     /// Its identity, which does not change: `room/what-it-asks`.
     pub id: &'static str,
@@ -353,6 +368,11 @@ impl Rule {
 /// found it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(tag = "kind", content = "value", rename_all = "kebab-case")
+)]
 pub enum Mend {
     /// Use at most this mass of the named ingredient.
     UseAtMost(Mass),
@@ -383,6 +403,7 @@ pub enum Mend {
 /// Something a verdict would need and the recipe does not say.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Missing {
     /// What is missing.
     pub what: &'static str,
@@ -431,6 +452,7 @@ impl<T> From<T> for Placed<T> {
 /// A verdict and what it rests on.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Finding {
     /// The rule.
     pub rule: &'static Rule,

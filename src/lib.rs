@@ -32,8 +32,8 @@
 //! | How warm may cold smoke be, how hot hot smoke; how much salt in smoked fish? | [`smoke`] |
 //! | How cold and how long does it keep; how is it frozen and thawed? | [`store`] |
 //!
-//! With the feature `recipe`, a whole recipe document is read and checked; with
-//! `report`, its findings are printed as text, JSON and SARIF.
+//! With the feature `recipe`, a whole recipe document is read and checked; with `report`, its findings
+//! are printed as text, JSON, SARIF and JUnit; with `html`, as a page. [`guide`] shows three ways to use it.
 //!
 //! # Cautions
 //!
@@ -70,6 +70,7 @@ pub mod cure;
 pub mod fat;
 pub mod finding;
 pub mod food;
+pub mod guide;
 pub mod level;
 pub mod range;
 #[cfg(feature = "recipe")]

@@ -74,6 +74,7 @@ impl Seen {
 /// A document.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Source {
     /// Its key in `references/sources.toml`.
     pub key: &'static str,
@@ -90,6 +91,7 @@ pub struct Source {
 /// A place in a document, and how firmly it stands there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Citation {
     /// The document.
     pub source: &'static Source,
@@ -125,6 +127,7 @@ impl fmt::Display for Citation {
 /// # Ok::<(), greenweight::range::OutOfRange>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Date {
     year: u16,
     month: u8,
@@ -199,6 +202,7 @@ impl fmt::Display for Date {
 /// `until`. An end that is not known is open.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct InForce {
     /// The first day.
     pub from: Option<Date>,
@@ -228,6 +232,7 @@ impl InForce {
 /// A row of a reference table: all of it except the figure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Row {
     /// Which table: the path of its file below `references/`, without the ending.
     pub table: &'static str,

@@ -44,6 +44,7 @@ pub const RULES: [&[Rule]; 10] = [
 
 /// A finding and the component it is about.
 #[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Checked {
     /// Which component, counted from zero.
     pub component: usize,

@@ -15,7 +15,6 @@ use crate::level::{
     GluconoDeltaLactone, InPremix, Level, OnGreenWeight, Phosphates,
 };
 use crate::range::Range;
-use crate::units::Mass;
 
 pub(super) const ACCELERATOR: Rule =
     Rule::new("cure/accelerator", "what speeds a cure", Force::Safety);
@@ -153,14 +152,14 @@ impl Batch<'_> {
         })
     }
 
-    /// The only additive of a group: its scale, and how much of it counts.
+    /// The only additive of a group: what is weighed of it, and how much of it counts.
     pub(super) fn only_added<A: Agent>(
         &self,
         groups: &[AdditiveGroup],
-    ) -> Option<(Option<Mass>, Level<A, InPremix>)> {
+    ) -> Option<(Weighed, Level<A, InPremix>)> {
         let mut of_group = self.of_groups(groups);
         let only = of_group.next()?;
-        if of_group.next().is_some() { None } else { Some((only.mass?.scale, only.counted())) }
+        if of_group.next().is_some() { None } else { Some((only.mass?, only.counted())) }
     }
 }
 
@@ -290,7 +289,7 @@ fn hold<A: Agent>(
     rule: &'static Rule,
     row: &'static Cited<AdditiveLimit>,
     known: &Known<A, OnGreenWeight>,
-    source: Option<(Option<Mass>, Level<A, InPremix>)>,
+    source: Option<(Weighed, Level<A, InPremix>)>,
 ) -> Finding {
     let limit = row.value.limit.map(Level::of);
     let finding = known.against(rule, limit).row(&row.row);

@@ -1,4 +1,4 @@
-use super::batch::{Batch, FINISHED, Known, SCALE, STRENGTH};
+use super::batch::{Batch, FINISHED, Known, SCALE, STRENGTH, Weighed};
 use super::check::{NO_ROW, ceiling};
 use super::limit::{AdditiveGroup, BaconFormula, BaconLimit, Method};
 use super::method::GreenWeight;
@@ -11,7 +11,7 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
 use crate::level::{Agent, Ascorbate, InPremix, Level, OnGreenWeight};
-use crate::range::{Range, RangeError};
+use crate::range::{Measured as _, Range, RangeError};
 use crate::units::Mass;
 
 pub(super) const BACON_NITRITE: Rule =
@@ -260,7 +260,8 @@ fn ascorbate(
     let known = batch.added::<Ascorbate>(&salts);
     let finding = on_target(&BACON_ASCORBATE, prescribed, None, &known).row(row);
     // Where there is none yet, what a fine scale would be told.
+    let none = Weighed { mass: Mass::ZERO, scale: None };
     let source =
-        if known.is_zero() { Some((None, Level::of(1e6))) } else { batch.only_added(&salts) };
+        if known.is_zero() { Some((none, Level::of(1e6))) } else { batch.only_added(&salts) };
     report(batch.mend_target(finding, prescribed, source));
 }

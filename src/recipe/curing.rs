@@ -139,7 +139,8 @@ impl Recipe<'_> {
                 .filter(divides)
                 .all(|ingredient| self.scale_of(ingredient).is_some()),
             cured_as: &component.cured_as,
-            product: self.sum(component, |i| !i.in_pickle),
+            // An ingredient of the pickle without a weight leaves what is taken up unknown.
+            product: self.sum(component, |_| true).and(self.sum(component, |i| !i.in_pickle)),
             method: cure.and_then(|cure| cure.method),
             green: self.green(component, by_skin),
             scale_error: self.instruments.scale_error,
@@ -219,10 +220,22 @@ impl Recipe<'_> {
         GreenWeight::range(sum?).ok()
     }
 
+    /// The pickle. A premix or an additive that is no part of it would be counted by what is
+    /// taken up, and may be rubbed on: then nothing is known of it.
     fn pickle(&self, component: &Component<'_>) -> Option<Pickle> {
+        let beside = |i: &Ingredient<'_>| {
+            !i.in_pickle && matches!(i.kind, Kind::CuringPremix | Kind::Additive(_))
+        };
+        if component.ingredients.iter().any(beside) {
+            return None;
+        }
         let weight = PickleWeight::range(self.sum(component, |i| i.in_pickle)?).ok()?;
-        let cure = component.cure?;
-        Some(Pickle { weight, taken_up: cure.taken_up, equilibrium: cure.equilibrium })
+        let cure = component.cure;
+        Some(Pickle {
+            weight,
+            taken_up: cure.and_then(|cure| cure.taken_up),
+            equilibrium: cure.and_then(|cure| cure.equilibrium),
+        })
     }
 
     /// A rub or a pickle works its way inwards for days: how long, and how cold, is part of

@@ -106,8 +106,7 @@ impl Recipe<'_> {
     /// Nitrite and ascorbates, ingoing on green weight, mg/kg.
     pub(super) fn ingoing(&self, component: &Component<'_>) -> [Option<Range<f64>>; 2] {
         // What a plant brings is not known.
-        let juice = |i: &Ingredient<'_>| i.kind != Kind::CuringPremix && names_a_juice(&i.name);
-        if component.ingredients.iter().any(juice) {
+        if component.ingredients.iter().any(brings_unknown) {
             return [None, None];
         }
         let (cures, additions) = self.brings(component);
@@ -262,24 +261,40 @@ impl Recipe<'_> {
 
 /// Plants that are cures by another name, where they are not written as one.
 fn juices(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-    for ingredient in &component.ingredients {
-        if ingredient.kind != Kind::CuringPremix && names_a_juice(&ingredient.name) {
-            report(
-                Finding::new(&JUICE, Verdict::Unproven)
-                    .missing(JUICE_STRENGTH)
-                    .at(ingredient.place),
-            );
-        }
+    for ingredient in component.ingredients.iter().filter(|i| brings_unknown(i)) {
+        let finding = Finding::new(&JUICE, Verdict::Unproven).missing(JUICE_STRENGTH);
+        report(finding.at(ingredient.place));
     }
 }
 
+/// Whether an ingredient is a plant that brings nitrite or nitrate, and nobody says how much.
+pub(super) fn brings_unknown(ingredient: &Ingredient<'_>) -> bool {
+    ingredient.kind != Kind::CuringPremix && names_a_juice(&ingredient.name)
+}
+
+/// The beginnings of the names of plants that take up much nitrate.
+const PLANTS: [&str; 11] = [
+    "celer",
+    "chard",
+    "vegetable",
+    "beet",
+    "spinach",
+    "lettuce",
+    "rocket",
+    "arugula",
+    "rucola",
+    "parsley",
+    "mangold",
+];
+
+/// What is made of them where they cure: chopped, they season.
+const FORMS: [&str; 6] = ["powder", "juice", "ferment", "cultured", "extract", "concentrate"];
+
 fn names_a_juice(name: &str) -> bool {
     let name = name.to_lowercase();
-    let plant = ["celery", "chard", "vegetable"].iter().any(|plant| name.contains(plant));
-    let form = ["powder", "juice", "ferment", "cultured", "extract"]
-        .iter()
-        .any(|form| name.contains(form));
-    plant && form
+    let mut words = name.split(|letter: char| !letter.is_alphanumeric());
+    let plant = words.any(|word| PLANTS.iter().any(|plant| word.starts_with(plant)));
+    plant && FORMS.iter().any(|form| name.contains(form))
 }
 
 /// Nitrate in what is cooked before it had a week to work.

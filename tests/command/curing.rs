@@ -400,6 +400,10 @@ fn nitrate_for_cheese_is_dosed_to_the_milk(#[case] amount: &str, #[case] verdict
 #[rstest]
 #[case::a_powder("celery powder", &["unproven"])]
 #[case::a_juice("Juice of chard", &["unproven"])]
+#[case::a_concentrate("celery concentrate", &["unproven"])]
+#[case::a_root("beetroot powder", &["unproven"])]
+#[case::a_leaf("Spinach powder, dried", &["unproven"])]
+#[case::a_word_within_another("orchard juice", &[])]
 #[case::a_vegetable("celery, chopped", &[])]
 #[case::a_seed("celery seed", &[])]
 fn a_plant_that_cures_is_not_passed_over(#[case] name: &str, #[case] expected: &[&str]) {
@@ -408,6 +412,19 @@ fn a_plant_that_cures_is_not_passed_over(#[case] name: &str, #[case] expected: &
          [[component.ingredient]]\nname = \"m\"\n{MEAT}\n[[component.ingredient]]\nname = \"{name}\"\nkind = \"other\"\namount = \"40 g\"\n"
     );
     assert_eq!(verdicts(&check_text(&text).1, "cure/vegetable-juice"), expected);
+}
+
+// A tenth of 24 g of a 6.25 % premix in 5 kg of pickle: 30 mg/kg of the meat.
+#[rstest]
+#[case::in_the_pickle("part = \"pickle\"", &["breaks", "meets"])]
+#[case::perhaps_rubbed_on("", &["unproven", "unproven"])]
+fn a_pumped_loin_is_held_to_what_is_pumped_in(#[case] part: &str, #[case] expected: &[&str]) {
+    let component = "food = \"whole-meat\"\nraw = true\ncured_as = [\"ca/cured\"]\ncure = { method = \"pumped\", pump = \"10 %\" }";
+    let water = "kind = \"water\"\namount = \"4.976 kg\"\npart = \"pickle\"";
+    let report = report("\"canada\"", component, &[MEAT, water, &format!("{PREMIX}\n{part}")]);
+    let mut found = verdicts(&report, "cure/ingoing-nitrite");
+    found.sort();
+    assert_eq!(found, expected);
 }
 
 // 24 g of 6.25 % in 10 kg is 150 mg/kg. With 2 kg of ice the whole is 12.024 kg: 124.8.

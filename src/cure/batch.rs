@@ -237,15 +237,22 @@ impl<A: Agent, B: Basis> Known<A, B> {
 }
 
 impl Batch<'_> {
-    /// Why no level can be worked out at all, if that is so.
+    /// Why a batch cannot be held to rules that go by method, if that is so.
     pub(super) fn unknowable(&self) -> Option<Missing> {
         let ground = self.method == Some(Method::Ground);
-        if self.method.is_some() && ground != self.food.is_ground() {
-            return Some(MISFIT);
-        }
         match self.method {
             None => Some(METHOD),
-            Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
+            Some(_) if ground != self.food.is_ground() => Some(MISFIT),
+            Some(_) => self.no_level(),
+        }
+    }
+
+    /// Why no level on green weight can be worked out at all, if that is so. Without a pickle it
+    /// takes no method.
+    pub(super) fn no_level(&self) -> Option<Missing> {
+        match self.method {
+            None if self.is_pickled() => Some(METHOD),
+            None | Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
             Some(Method::Pumped) => {
                 match self.pickle.and_then(|pickle| Some((pickle.weight, pickle.taken_up?))) {
                     None => Some(PICKLE),
@@ -296,17 +303,18 @@ impl Batch<'_> {
             let nominal = pumped(shown, strength, pickle.middle()?, middle_of(taken_up)?);
             Some((nominal, pumped_between(weighed, strengths, pickle.weight, taken_up)))
         };
-        match self.method? {
-            Method::Ground | Method::DryRub => {
+        match self.method {
+            None if self.is_pickled() => None,
+            None | Some(Method::Ground | Method::DryRub) => {
                 let green = self.green?;
                 let nominal = ingoing(shown, strength, middle_green(green)?);
                 Some((nominal, ingoing_between(weighed, strengths, green)))
             }
-            Method::Pumped => {
+            Some(Method::Pumped) => {
                 let pickle = self.pickle.as_ref()?;
                 by_pickle(pickle, pickle.taken_up?)
             }
-            Method::Immersion => {
+            Some(Method::Immersion) => {
                 let pickle = self.pickle.as_ref()?;
                 let by_pick_up = pickle.taken_up.and_then(|taken_up| by_pickle(pickle, taken_up));
                 let at_rest = self.green.and_then(|green| {

@@ -444,6 +444,32 @@ fn a_claimed_level_is_recomputed(#[case] claim: &str, #[case] verdict: &str, #[c
     assert!(if why.is_empty() { note.is_empty() } else { note.contains(why) }, "{note}");
 }
 
+// Limits that go by product need no method, and neither does the level on the meat: 150 mg/kg.
+#[rstest]
+#[case::right("150 ppm", PREMIX, "meets")]
+#[case::wrong("60 ppm", PREMIX, "breaks")]
+#[case::by_the_spoon(
+    "150 ppm",
+    "kind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }",
+    "unproven"
+)]
+#[case::in_a_pickle_by_no_method(
+    "150 ppm",
+    "kind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }\namount = \"24 g\"\npart = \"pickle\"",
+    "unproven"
+)]
+fn a_claim_without_a_method_is_not_passed_over(
+    #[case] claim: &str,
+    #[case] premix: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!(
+        "food = \"ground-meat\"\nraw = true\ncured_as = [\"gb/meat-in-general\"]\ncure = {{ ingoing_nitrite = \"{claim}\" }}"
+    );
+    let report = report("\"great-britain\"", &component, &[MEAT, premix]);
+    assert_eq!(verdicts(&report, "cure/claimed-level"), [verdict]);
+}
+
 #[rstest]
 // A pickle of 1.2 g of nitrite to the kilogram at a tenth of pump is 120: on the pumped
 // weight it would be 109, and in the pickle it is 1200.

@@ -1,7 +1,6 @@
 use super::batch::{Batch, FINISHED, Known, SCALE, STRENGTH, Weighed};
 use super::check::{NO_ROW, ceiling};
 use super::limit::{AdditiveGroup, BaconFormula, BaconLimit, Method};
-use super::method::GreenWeight;
 use super::premix::Premix;
 use super::table::{
     US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SKIN, US_BACON_SODIUM, US_BACON_TOLERANCE,
@@ -30,6 +29,10 @@ pub(super) const BACON_WEIGHT: Rule = Rule::new(
 const SKIN: Missing = Missing::new(
     "whether the bellies were weighed with their skin, which takes up no cure",
     "write skin = true or skin = false beside the amount of the belly",
+);
+const SKIN_OF_BOTH: Missing = Missing::new(
+    "whether the finished bacon was weighed with the skin that the belly had",
+    "weigh both without their skin, and write skin = false beside the amount of the belly",
 );
 const CULTURE: Missing = Missing::new(
     "the sugar and the lactic culture without which so little nitrite is not allowed",
@@ -109,9 +112,11 @@ pub(super) fn weight(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
         }
         return;
     };
-    let most = |green: GreenWeight| green.mass() * US_BACON_WEIGHT.value;
-    let surely = Limit::AtMost(most(green.low())).judge(&finished);
-    let perhaps = Limit::AtMost(most(green.high())).judge(&finished);
+    let at_most = |belly: Mass| Limit::AtMost(belly * US_BACON_WEIGHT.value);
+    // The skin may be on both, or come off between the two.
+    let with_skin = batch.with_skin.map_or(green.high().mass(), |belly| belly.high());
+    let surely = at_most(green.low().mass()).judge(&finished);
+    let perhaps = at_most(with_skin).judge(&finished);
     let verdict = match (surely, perhaps) {
         (Verdict::Meets, _) if batch.scaled => Verdict::Meets,
         (_, Verdict::Breaks) => Verdict::Breaks,
@@ -119,11 +124,12 @@ pub(super) fn weight(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
     };
     let finding = Finding::new(&BACON_WEIGHT, verdict)
         .found(&finished)
-        .limit(Limit::AtMost(most(green.low())))
+        .limit(at_most(if verdict == Verdict::Breaks { with_skin } else { green.low().mass() }))
         .row(row)
         .at(batch.place);
     report(match verdict {
         Verdict::Unproven if !batch.scaled => finding.missing(SCALE),
+        Verdict::Unproven if batch.with_skin.is_some() => finding.missing(SKIN_OF_BOTH),
         _ => finding,
     });
 }

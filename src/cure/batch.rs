@@ -120,6 +120,9 @@ pub struct Batch<'a> {
     pub method: Option<Method>,
     /// The green weight, or `None` where it cannot be told.
     pub green: Option<Range<GreenWeight>>,
+    /// The meat as it was weighed, the skin of bellies with it, where that is more than the green
+    /// weight.
+    pub with_skin: Option<Range<Mass>>,
     /// Whether meat, pickle and product were weighed on a scale whose division is known.
     pub scaled: bool,
     /// How far the scale may be off besides its division, where it is known to be.
@@ -162,6 +165,7 @@ impl Batch<'_> {
             product: None,
             method: None,
             green: None,
+            with_skin: None,
             scaled: false,
             scale_error: None,
             cures: &[],

@@ -131,6 +131,7 @@ impl Recipe<'_> {
                 matches!(cure.method, Some(Method::DryRub | Method::Immersion))
             });
         let meats = || component.ingredients.iter().filter(|i| i.kind == Kind::Meat);
+        let skin = by_skin && meats().any(|meat| meat.skin_on != Some(false));
         Batch {
             scaled: component
                 .ingredients
@@ -142,6 +143,7 @@ impl Recipe<'_> {
             product: self.sum(component, |_| true).and(self.sum(component, |i| !i.in_pickle)),
             method: cure.and_then(|cure| cure.method),
             green: self.green(component, by_skin),
+            with_skin: self.sum(component, |i| skin && i.kind.is_green()),
             scale_error: self.instruments.scale_error,
             cures,
             pickle: self.pickle(component),

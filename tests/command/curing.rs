@@ -184,6 +184,27 @@ fn bacon_may_not_weigh_more_than_the_fresh_belly(#[case] finished: &str, #[case]
     assert_eq!(of_rule(&report, "cure/bacon-weight")[0]["force"], "quality");
 }
 
+// Ten kilograms with their skin, nine without it.
+#[rstest]
+#[case::lighter_than_without("skin = true", "8.9 kg", "meets")]
+#[case::between("skin = true", "9.5 kg", "unproven")]
+#[case::heavier_than_with("skin = true", "10.1 kg", "breaks")]
+#[case::not_said("", "9.5 kg", "unproven")]
+#[case::without("skin = false", "9.9 kg", "meets")]
+fn a_rubbed_belly_is_weighed_against_itself_with_its_skin_and_without(
+    #[case] skin: &str,
+    #[case] finished: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!(
+        "food = \"bacon\"\nraw = true\nfinished = \"{finished}\"\ncure = {{ method = \"dry-rub\", at = \"38 °F\", for = \"7 days\" }}"
+    );
+    let report = report(FSIS, &component, &[&format!("{MEAT}\n{skin}"), PREMIX]);
+    assert_eq!(verdicts(&report, "cure/bacon-weight"), [verdict]);
+    let missing = of_rule(&report, "cure/bacon-weight")[0]["missing"].is_string();
+    assert_eq!(missing, verdict == "unproven");
+}
+
 #[test]
 fn a_finished_weight_left_out_is_unproven_where_bacon_is_pumped() {
     let report = pumped_bacon(&BACON.replace("finished = \"9.9 kg\"\n", ""), "amount = \"5.5 g\"");

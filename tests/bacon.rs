@@ -89,6 +89,9 @@ fn a_prescribed_amount_is_hit_or_missed(
 ) {
     let finding = of(&pumped(nitrite, scale.map(grams), None, None), "cure/bacon-nitrite");
     assert_eq!(finding.verdict, verdict);
+    // What hits it and may stray is not told to weigh what it weighs.
+    let hits = (nitrite - 120.0).abs() <= 0.5;
+    assert!(!hits || finding.mend.is_none(), "{finding:?}");
     // Only a scale that is not stated is a missing fact here.
     assert_eq!(finding.missing.is_some(), scale.is_none() && verdict == Verdict::Unproven);
 }
@@ -165,4 +168,46 @@ fn the_mend_of_a_pickle_goes_by_its_weight() {
     assert_eq!(finding.verdict, Verdict::Breaks);
     let Some(Mend::Weigh(mass)) = finding.mend else { panic!("{finding:?}") };
     assert!((mass.value - 0.0024).abs() < 1e-9, "{mass:?}");
+}
+
+/// A premix of 6.25 % in two kilograms of pickle beside it, pumped between two shares.
+fn strays(grams_of_it: f64, [low, high]: [f64; 2]) -> Finding {
+    let premix = Premix::new().with_sodium_nitrite(Level::percent(6.25).unwrap()).unwrap();
+    let mass = Some(Weighed { mass: grams(grams_of_it), scale: Some(grams(0.001)) });
+    let cures = [Cure { mass, strength: Some(premix), place: Place::default() }];
+    let weight = PickleWeight::new(kilograms(2.0) + grams(grams_of_it)).unwrap();
+    let found = findings(&Batch {
+        method: Some(Method::Pumped),
+        green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
+        scaled: true,
+        cures: &cures,
+        pickle: Some(Pickle {
+            weight: Range::exactly(weight).unwrap(),
+            taken_up: Range::new(Pump::new(low).unwrap(), Pump::new(high).unwrap()).ok(),
+            equilibrium: None,
+        }),
+        sugar_percent: Some(1.0),
+        culture: Some(true),
+        ..Batch::of(Food::Bacon)
+    });
+    of(&found, "cure/bacon-nitrite")
+}
+
+// 40 to 80: 24.5 g of 6.25 % is 76 mg/kg by a tenth, and 13.5 g is 42.
+#[rstest]
+#[case::perhaps_too_much(24.5)]
+#[case::perhaps_too_little(13.5)]
+fn a_window_is_mended_to_its_middle(#[case] written: f64) {
+    let finding = strays(written, [0.09, 0.11]);
+    assert_eq!(finding.verdict, Verdict::Unproven);
+    let Some(Mend::Weigh(mass)) = finding.mend else { panic!("{finding:?}") };
+    assert_eq!(strays(mass.value * 1000.0, [0.09, 0.11]).verdict, Verdict::Meets);
+    // Its page says that it is not about pumped bacon.
+    assert!(finding.rows[1].is_none(), "{finding:?}");
+}
+
+#[test]
+fn a_pump_that_strays_wider_than_the_window_has_no_mend() {
+    let finding = strays(19.0, [0.05, 0.15]);
+    assert_eq!((finding.verdict, finding.mend), (Verdict::Unproven, None));
 }

@@ -161,7 +161,18 @@ fn judge<A: Agent>(
         Limit::Exactly(target) => {
             let finding = on_target(&BACON_NITRITE, target, accepted_around(target), &nitrite);
             let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
-            batch.mend_target(finding, target, batch.only_source(strength_of))
+            // A formulation that hits it and strays is not mended by its own weight.
+            let missed = |_: &_| !close(nitrite.nominal, target);
+            batch.mend_target(finding, target, batch.only_source(strength_of).filter(missed))
+        }
+        Limit::Between(least, most) => {
+            let finding = nitrite.against(&BACON_NITRITE, limit).row(&row.row);
+            let middle = Level::of((least.mg_per_kg() + most.mg_per_kg()) * 0.5);
+            // What strays wider than the window fits it by no weight.
+            let share = |a: Level<A, _>, b: Level<A, _>| a.mg_per_kg() / b.mg_per_kg();
+            let fits = share(nitrite.range.high(), nitrite.range.low()) < share(most, least);
+            let source = batch.only_source(strength_of).filter(|_| fits);
+            batch.mend_target(finding, middle, source)
         }
         _ => {
             let finding = ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of);

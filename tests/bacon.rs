@@ -126,7 +126,7 @@ fn bacon_without_a_method_is_unproven_by_its_own_rule_and_still_judged_for_nitra
     assert_eq!(of(&found, "cure/bacon-nitrite").verdict, Verdict::Unproven);
     assert_eq!(of(&found, "cure/bacon-nitrate").verdict, Verdict::Breaks);
     let other = rubbed(Food::WholeMeat, None, nitrate, 10.0);
-    assert_eq!(of(&other, "cure/ingoing-nitrite").verdict, Verdict::Unproven);
+    assert_eq!(of(&other, "cure/ingoing-nitrate").verdict, Verdict::Unproven);
     assert!(other.iter().all(|finding| !finding.rule.id.contains("bacon")));
 }
 
@@ -144,6 +144,30 @@ fn nitrate_has_a_row_for_meat_and_none_for_whole_poultry(
     let found = rubbed(food, Some(Method::DryRub), nitrite, 10.0);
     assert_eq!(of(&found, "cure/ingoing-nitrite").verdict, Verdict::Meets);
     assert!(found.iter().all(|finding| finding.rule.id != "cure/ingoing-nitrate"));
+}
+
+#[test]
+fn a_premix_without_a_weight_is_unproven_in_what_its_label_names_alone() {
+    let premix = |potassium: f64| {
+        let nitrate = Premix::new().with_sodium_nitrate(Level::percent(5.0).unwrap()).unwrap();
+        nitrate.with_potassium_nitrite(Level::percent(potassium).unwrap()).unwrap()
+    };
+    let report_of = |food, potassium| {
+        let place = Place::default();
+        let cures = [Cure { mass: None, strength: Some(premix(potassium)), place }];
+        findings(&Batch {
+            method: Some(if food == Food::Bacon { Method::DryRub } else { Method::Ground }),
+            green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
+            scaled: true,
+            cures: &cures,
+            ..Batch::of(food)
+        })
+    };
+    let found = report_of(Food::GroundMeat, 0.0);
+    assert_eq!(of(&found, "cure/ingoing-nitrate").verdict, Verdict::Unproven);
+    assert!(found.iter().all(|finding| finding.rule.id != "cure/ingoing-nitrite"));
+    let found = report_of(Food::Bacon, 5.0);
+    assert_eq!(of(&found, "cure/bacon-nitrite").verdict, Verdict::Unproven);
 }
 
 // 120 mg/kg by 10 percent of a pickle of 2 kg: 120 × 2 / 0.1 is 2.4 g of the pure salt.

@@ -60,9 +60,9 @@ pub(super) fn nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
 
 pub(super) fn nitrite(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
     let potassium = batch.total(Premix::potassium_nitrite);
-    if potassium.is_zero() {
+    if !potassium.may_be() {
         judge(batch, authority, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
-    } else if batch.total(Premix::sodium_nitrite).is_zero() {
+    } else if !batch.total(Premix::sodium_nitrite).may_be() {
         judge(batch, authority, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
     } else {
         // Both salts: the potassium salt counts as the sodium salt of the same nitrite.

@@ -220,6 +220,11 @@ impl<A: Agent, B: Basis> Known<A, B> {
         self.range.high().mg_per_kg() <= 0.0
     }
 
+    /// Whether there may be any.
+    pub(super) fn may_be(&self) -> bool {
+        !self.is_zero() || self.missing.is_some()
+    }
+
     /// A finding of this level held against a limit. What is missing leaves the level
     /// open upwards; a scale that is not stated leaves even a met limit unproven.
     pub(super) fn against(&self, rule: &'static Rule, limit: Limit<Level<A, B>>) -> Finding {
@@ -365,15 +370,13 @@ impl Batch<'_> {
         level_of: impl Fn(Weighed, Level<A, InPremix>) -> Option<NominalAndRange<A, B>>,
     ) -> Known<A, B> {
         let mut known = Known { scaled: self.scaled, ..Known::zero(self.place) };
-        for source in sources {
+        let brings = |source: &Source<A>| source.strength.is_none_or(|s| s.mg_per_kg() > 0.0);
+        for source in sources.filter(brings) {
             let (Some(mass), Some(strength)) = (source.mass, source.strength) else {
                 known.missing = Some(if source.strength.is_none() { STRENGTH } else { WEIGHT });
                 known.place = source.place;
                 continue;
             };
-            if strength.mg_per_kg() <= 0.0 {
-                continue;
-            }
             let sum = level_of(mass, strength).and_then(|(nominal, range)| {
                 let sum = known.range.plus(range).ok()?;
                 // Rounding outward must not leave less than nothing.

@@ -172,7 +172,8 @@ pub(super) fn check(
     }
 }
 
-fn brings(batch: &Batch<'_>, strength_of: impl Fn(&Premix) -> f64) -> bool {
+/// Whether a premix is known to bring something.
+pub(super) fn brings(batch: &Batch<'_>, strength_of: impl Fn(&Premix) -> f64) -> bool {
     batch.cures.iter().any(|cure| cure.strength.is_some_and(|premix| strength_of(&premix) > 0.0))
 }
 

@@ -46,7 +46,7 @@ pub const RULES: [Rule; 13] = [
 
 pub(super) const NO_ROW: Missing = Missing::new(
     "a limit of this authority for this cure on the day of the recipe",
-    "hold the recipe against another authority, or change its date",
+    "leave out what it has no limit for, or ask the authority what it allows",
 );
 
 /// Checks what goes into a batch against the rules of one authority on one day.
@@ -150,13 +150,20 @@ fn infants(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Find
     }
 }
 
-/// The finding when none of the authorities of a recipe limits its cure.
+const AUTHORITY: Missing = Missing::new(
+    "an authority with limits for nitrite or nitrate in this food",
+    "for meat add one to held_to, for example \"us-fsis\" for a plant, or \"us-fda\" with cured_as = [\"fda/home-cure\"] for a cure at home; for fish, eggs, cheese and sauces leave nitrite and nitrate out",
+);
+const AUTHORITY_OF_ADDITIVES: Missing = Missing::new(
+    "an authority with limits for accelerators and phosphates in this food",
+    "for meat add one to held_to, for example \"us-fsis\" for a plant; otherwise leave them out",
+);
+
+/// The finding when none of the authorities of a recipe limits what goes into a batch.
 #[must_use]
-pub fn unanswered(place: Place) -> Finding {
-    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
-        "an authority with limits for nitrite or nitrate in this food",
-        "for meat add one to held_to, for example \"us-fsis\" for a plant, or \"us-fda\" with cured_as = [\"fda/home-cure\"] for a cure at home; for fish, eggs, cheese and sauces leave nitrite and nitrate out",
-    ))
+pub fn unanswered(batch: &Batch<'_>) -> Finding {
+    let missing = if batch.cures.is_empty() { AUTHORITY_OF_ADDITIVES } else { AUTHORITY };
+    unproven(&ANSWERED, missing, batch.place)
 }
 
 pub(super) fn row<A: Agent>(

@@ -52,7 +52,11 @@ impl Recipe<'_> {
             report(Finding::new(&NO_PREMIX, Verdict::Unproven).at(place).missing(NOTHING_CURES));
         }
         let (cures, additions) = self.brings(component);
-        if !cured && additions.is_empty() {
+        // An acid in a sauce speeds no cure.
+        let flesh = component.food.is_meat()
+            || component.food == Food::Fish
+            || component.holds(&[Kind::Meat, Kind::Fish]);
+        if !cured && (additions.is_empty() || !flesh) {
             return;
         }
         let batch = self.batch(component, &cures, &additions, place);
@@ -60,13 +64,15 @@ impl Recipe<'_> {
         let mut verdicts = Verdicts::default();
         for &authority in &self.held_to {
             answered |= cure::answers(&batch, authority);
+            let mut own = Verdicts::default();
             cure::check(&batch, authority, self.date, &mut |finding| {
-                verdicts.note(&finding);
+                own.note(&finding);
                 report(finding);
             });
+            verdicts.add(&own);
         }
         if !answered {
-            report(cure::unanswered(place));
+            report(cure::unanswered(&batch));
         }
         verdicts.differ(place, report);
         cure::claim(&batch, report);
@@ -327,7 +333,7 @@ fn quick_nitrate(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
     });
 }
 
-/// What the authorities say about one agent, to see whether they differ.
+/// What authorities say about each agent, to see whether they differ.
 #[derive(Default)]
 struct Verdicts {
     /// For nitrite and for nitrate, a row that is met and one that is broken.
@@ -347,6 +353,14 @@ impl Verdicts {
             Verdict::Meets => *meets = meets.or(row),
             Verdict::Breaks => *breaks = breaks.or(row),
             Verdict::Unproven => {}
+        }
+    }
+
+    /// Takes in what one authority says: it allows what breaks none of its rows.
+    fn add(&mut self, own: &Self) {
+        for ((meets, breaks), (met, broken)) in self.rows.iter_mut().zip(own.rows) {
+            *breaks = breaks.or(broken);
+            *meets = meets.or(met.filter(|_| broken.is_none()));
         }
     }
 

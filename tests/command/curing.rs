@@ -147,7 +147,44 @@ fn an_additive_by_the_spoon_or_under_a_silent_authority_is_unproven() {
     let spooned = report(FSIS, GROUND, &[MEAT, PREMIX, "kind = \"sodium-ascorbate\""]);
     assert_eq!(verdicts(&spooned, "cure/accelerator"), ["unproven"]);
     let elsewhere = report("\"denmark\"", GROUND, &[MEAT, PREMIX, &additive("phosphate", "4 g")]);
-    assert_eq!(verdicts(&elsewhere, "cure/accelerator"), ["unproven"]);
+    assert_eq!(verdicts(&elsewhere, "cure/phosphate"), ["unproven"]);
+    assert!(of_rule(&elsewhere, "cure/accelerator").is_empty());
+}
+
+const PLAIN: &str = "food = \"whole-meat\"\nraw = true\nfinished = \"10 kg\"";
+
+// Half a percent of the product, 50 g, and 50 g to 10 kg of meat from a pickle.
+#[rstest]
+#[case::mixed_in("40 g", "", &["meets"])]
+#[case::too_much("60 g", "", &["breaks"])]
+#[case::all_of_a_pickle_may_go_in("40 g", "part = \"pickle\"", &["meets", "meets"])]
+#[case::part_of_a_pickle_may_go_in("60 g", "part = \"pickle\"", &["unproven", "unproven"])]
+fn phosphate_without_a_cure_needs_no_method(
+    #[case] amount: &str,
+    #[case] part: &str,
+    #[case] expected: &[&str],
+) {
+    let phosphate = format!("{}\n{part}", additive("phosphate", amount));
+    let report = report(FSIS, PLAIN, &[MEAT, &phosphate]);
+    assert_eq!(verdicts(&report, "cure/phosphate"), expected);
+    for other in ["cure/accelerator", "cure/premix"] {
+        assert!(of_rule(&report, other).is_empty(), "{other}");
+    }
+}
+
+#[rstest]
+#[case::a_sauce("food = \"sauce\"", "kind = \"other\"\namount = \"1 kg\"", &[])]
+#[case::meat("food = \"ground-meat\"\nraw = true", MEAT, &["unproven"])]
+fn an_acid_needs_an_authority_where_there_is_meat(
+    #[case] component: &str,
+    #[case] ingredient: &str,
+    #[case] expected: &[&str],
+) {
+    let acid = additive("citric-acid", "3 g");
+    let report = report("\"us-consumer\"", component, &[ingredient, &acid]);
+    assert_eq!(verdicts(&report, "cure/authority"), expected);
+    let finding = report.to_string();
+    assert!(!finding.contains("leave nitrite and nitrate out"), "{finding}");
 }
 
 const BACON: &str = "food = \"bacon\"\nraw = true\nfinished = \"9.9 kg\"\ncure = { method = \"pumped\", pump = \"10 %\" }";
@@ -538,6 +575,23 @@ fn authorities_that_differ_are_named() {
     assert_eq!(finding["sources"].as_array().unwrap().len(), 2);
     let alone = report("\"european-union\"", &component, &[MEAT, premix]);
     assert!(of_rule(&alone, "cure/authorities-differ").is_empty());
+}
+
+// Of one authority, one row is met and another broken.
+#[rstest]
+#[case::a_least_amount("\"canada\"", "[\"ca/cured\"]", "8 g")]
+#[case::two_products("\"great-britain\"", "[\"gb/meat-in-general\", \"gb/sterilised\"]", "20 g")]
+fn an_authority_does_not_differ_from_itself(
+    #[case] authority: &str,
+    #[case] products: &str,
+    #[case] amount: &str,
+) {
+    let component = format!("{GROUND}\ncured_as = {products}");
+    let report = report(authority, &component, &[MEAT, &PREMIX.replace("24 g", amount)]);
+    let mut found = verdicts(&report, "cure/ingoing-nitrite");
+    found.sort();
+    assert_eq!(found, ["breaks", "meets"]);
+    assert!(of_rule(&report, "cure/authorities-differ").is_empty());
 }
 
 #[rstest]

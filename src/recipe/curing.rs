@@ -6,7 +6,7 @@ use crate::cure::{
     self, Addition, Batch, Cure, GreenWeight, Method, NITRATE_PRACTICE, Pickle, PickleWeight,
     Premix, Weighed, skin_free,
 };
-use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::{Range, widened};
 use crate::store::HOME_REFRIGERATOR;
@@ -311,13 +311,16 @@ fn quick_nitrate(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
     let bringing = component.ingredients.iter().find(|i| i.strength.is_some_and(brings));
     let cooked = component.steps.iter().any(|step| step.kind.heats() && step.to.is_some());
     let (Some(premix), true) = (bringing, cooked && component.food != Food::Bacon) else { return };
-    let waited = |step: &super::document::Step| {
-        matches!(step.kind, StepKind::Hold | StepKind::Refrigerate).then_some(step.time)?
+    let waits = |step: &&super::document::Step| {
+        use StepKind::{ColdSmoke, Ferment, Hold, Refrigerate};
+        matches!(step.kind, Hold | Refrigerate | Ferment | ColdSmoke)
     };
-    let before = component.steps.iter().take_while(|step| step.to.is_none()).filter_map(waited);
-    let times = component.cure.and_then(|cure| cure.time).into_iter().chain(before);
-    let longest: Time =
-        times.map(|time| time.value.low()).fold(days(0.0), |a, b| if a > b { a } else { b });
+    let least = |time: Placed<Range<Time>>| time.value.low();
+    let before = component.steps.iter().take_while(|step| step.to.is_none()).filter(waits);
+    let stood = before.filter_map(|step| step.time).map(least).fold(days(0.0), |a, b| a + b);
+    // The cure itself may be written as steps too.
+    let cured = component.cure.and_then(|cure| cure.time).map_or(days(0.0), least);
+    let longest = if cured > stood { cured } else { stood };
     let enough = days(NITRATE_PRACTICE.value);
     let known = Range::ordered(longest, longest);
     let finding = Finding::new(&QUICK_NITRATE, Verdict::Meets)

@@ -7,7 +7,7 @@ use super::table::{
     US_BACON_WEIGHT,
 };
 use crate::authority::Authority;
-use crate::cite::{Cited, Row};
+use crate::cite::{Cited, Date, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
 use crate::level::{Agent, Ascorbate, InPremix, Level, OnGreenWeight};
 use crate::range::{Measured as _, Range, RangeError};
@@ -58,18 +58,23 @@ pub(super) fn nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
     });
 }
 
-pub(super) fn nitrite(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
+pub(super) fn nitrite(
+    batch: &Batch<'_>,
+    authority: Authority,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
     let potassium = batch.total(Premix::potassium_nitrite);
     if !potassium.may_be() {
-        judge(batch, authority, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
+        judge(batch, authority, day, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
     } else if !batch.total(Premix::sodium_nitrite).may_be() {
-        judge(batch, authority, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
+        judge(batch, authority, day, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
     } else {
         // Both salts: the potassium salt counts as the sodium salt of the same nitrite.
         let both = |premix: &Premix| {
             premix.sodium_nitrite() + premix.potassium_nitrite().as_sodium_nitrite()
         };
-        judge(batch, authority, &US_BACON_SODIUM, both, report);
+        judge(batch, authority, day, &US_BACON_SODIUM, both, report);
     }
 }
 
@@ -137,15 +142,17 @@ pub(super) fn weight(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
 fn judge<A: Agent>(
     batch: &Batch<'_>,
     authority: Authority,
+    day: Option<Date>,
     table: &'static [Cited<BaconLimit<A>>],
     strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
     report: &mut impl FnMut(Finding),
 ) {
     let nitrite = batch.total(strength_of);
     let find = |formula| {
-        table
-            .iter()
-            .find(move |row| row.value.authority == authority && row.value.formula == formula)
+        let own = |row: &&Cited<BaconLimit<A>>| {
+            row.value.authority == authority && row.value.formula == formula
+        };
+        table.iter().find(|row| own(row) && row.row.in_force.on(day))
     };
     let formula = match batch.method {
         Some(Method::Pumped) => pumped_formula(&nitrite, table),

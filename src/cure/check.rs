@@ -77,7 +77,7 @@ pub fn check(
     if batch.food == Food::Bacon {
         match unknowable {
             Some(missing) => report(unproven(&BACON_NITRITE, missing, batch.place)),
-            None => bacon::nitrite(batch, authority, report),
+            None => bacon::nitrite(batch, authority, day, report),
         }
         bacon::nitrate(batch, report);
         bacon::weight(batch, report);

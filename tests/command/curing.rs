@@ -288,6 +288,17 @@ fn the_skin_of_a_belly_takes_up_no_cure(
 }
 
 #[rstest]
+#[case::in_force("2000-01-01", "meets")]
+#[case::before_its_rows("1999-01-01", "unproven")]
+fn the_rows_of_bacon_have_their_days(#[case] date: &str, #[case] verdict: &str) {
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\ndate = {date}\n{SCALES}[[component]]\nname = \"a\"\nfood = \"bacon\"\nraw = true\ncure = {{ method = \"dry-rub\" }}\n\
+         [[component.ingredient]]\nname = \"m\"\n{MEAT}\n[[component.ingredient]]\nname = \"c\"\n{PREMIX}\n"
+    );
+    assert_eq!(verdicts(&check_text(&text).1, "cure/bacon-nitrite"), [verdict]);
+}
+
+#[rstest]
 #[case::cold_and_timed("at = \"38 °F\", for = \"7 days\"", &[], &["meets"])]
 #[case::too_warm("at = \"50 °F\", for = \"7 days\"", &[], &["breaks"])]
 #[case::neither_said("", &["unproven"], &["unproven"])]

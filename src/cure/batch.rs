@@ -114,7 +114,7 @@ pub struct Batch<'a> {
     /// Which products of the tables it is, for authorities whose limits go by product:
     /// keys such as `eu/heat-treated`.
     pub cured_as: &'a [&'static str],
-    /// The weight of all ingredients together, or `None` where it cannot be told.
+    /// The weight of all ingredients together but the pickle, or `None` where it cannot be told.
     pub product: Option<Range<Mass>>,
     /// The method, or `None` where the recipe does not say.
     pub method: Option<Method>,

@@ -89,6 +89,9 @@ fn a_prescribed_amount_is_hit_or_missed(
 ) {
     let finding = of(&pumped(nitrite, scale.map(grams), None, None), "cure/bacon-nitrite");
     assert_eq!(finding.verdict, verdict);
+    // What hits it and may stray is not told to weigh what it weighs.
+    let hits = (nitrite - 120.0).abs() <= 0.5;
+    assert!(!hits || finding.mend.is_none(), "{finding:?}");
     // Only a scale that is not stated is a missing fact here.
     assert_eq!(finding.missing.is_some(), scale.is_none() && verdict == Verdict::Unproven);
 }
@@ -123,7 +126,7 @@ fn bacon_without_a_method_is_unproven_by_its_own_rule_and_still_judged_for_nitra
     assert_eq!(of(&found, "cure/bacon-nitrite").verdict, Verdict::Unproven);
     assert_eq!(of(&found, "cure/bacon-nitrate").verdict, Verdict::Breaks);
     let other = rubbed(Food::WholeMeat, None, nitrate, 10.0);
-    assert_eq!(of(&other, "cure/ingoing-nitrite").verdict, Verdict::Unproven);
+    assert_eq!(of(&other, "cure/ingoing-nitrate").verdict, Verdict::Unproven);
     assert!(other.iter().all(|finding| !finding.rule.id.contains("bacon")));
 }
 
@@ -141,6 +144,30 @@ fn nitrate_has_a_row_for_meat_and_none_for_whole_poultry(
     let found = rubbed(food, Some(Method::DryRub), nitrite, 10.0);
     assert_eq!(of(&found, "cure/ingoing-nitrite").verdict, Verdict::Meets);
     assert!(found.iter().all(|finding| finding.rule.id != "cure/ingoing-nitrate"));
+}
+
+#[test]
+fn a_premix_without_a_weight_is_unproven_in_what_its_label_names_alone() {
+    let premix = |potassium: f64| {
+        let nitrate = Premix::new().with_sodium_nitrate(Level::percent(5.0).unwrap()).unwrap();
+        nitrate.with_potassium_nitrite(Level::percent(potassium).unwrap()).unwrap()
+    };
+    let report_of = |food, potassium| {
+        let place = Place::default();
+        let cures = [Cure { mass: None, strength: Some(premix(potassium)), place }];
+        findings(&Batch {
+            method: Some(if food == Food::Bacon { Method::DryRub } else { Method::Ground }),
+            green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
+            scaled: true,
+            cures: &cures,
+            ..Batch::of(food)
+        })
+    };
+    let found = report_of(Food::GroundMeat, 0.0);
+    assert_eq!(of(&found, "cure/ingoing-nitrate").verdict, Verdict::Unproven);
+    assert!(found.iter().all(|finding| finding.rule.id != "cure/ingoing-nitrite"));
+    let found = report_of(Food::Bacon, 5.0);
+    assert_eq!(of(&found, "cure/bacon-nitrite").verdict, Verdict::Unproven);
 }
 
 // 120 mg/kg by 10 percent of a pickle of 2 kg: 120 × 2 / 0.1 is 2.4 g of the pure salt.
@@ -165,4 +192,46 @@ fn the_mend_of_a_pickle_goes_by_its_weight() {
     assert_eq!(finding.verdict, Verdict::Breaks);
     let Some(Mend::Weigh(mass)) = finding.mend else { panic!("{finding:?}") };
     assert!((mass.value - 0.0024).abs() < 1e-9, "{mass:?}");
+}
+
+/// A premix of 6.25 % in two kilograms of pickle beside it, pumped between two shares.
+fn strays(grams_of_it: f64, [low, high]: [f64; 2]) -> Finding {
+    let premix = Premix::new().with_sodium_nitrite(Level::percent(6.25).unwrap()).unwrap();
+    let mass = Some(Weighed { mass: grams(grams_of_it), scale: Some(grams(0.001)) });
+    let cures = [Cure { mass, strength: Some(premix), place: Place::default() }];
+    let weight = PickleWeight::new(kilograms(2.0) + grams(grams_of_it)).unwrap();
+    let found = findings(&Batch {
+        method: Some(Method::Pumped),
+        green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
+        scaled: true,
+        cures: &cures,
+        pickle: Some(Pickle {
+            weight: Range::exactly(weight).unwrap(),
+            taken_up: Range::new(Pump::new(low).unwrap(), Pump::new(high).unwrap()).ok(),
+            equilibrium: None,
+        }),
+        sugar_percent: Some(1.0),
+        culture: Some(true),
+        ..Batch::of(Food::Bacon)
+    });
+    of(&found, "cure/bacon-nitrite")
+}
+
+// 40 to 80: 24.5 g of 6.25 % is 76 mg/kg by a tenth, and 13.5 g is 42.
+#[rstest]
+#[case::perhaps_too_much(24.5)]
+#[case::perhaps_too_little(13.5)]
+fn a_window_is_mended_to_its_middle(#[case] written: f64) {
+    let finding = strays(written, [0.09, 0.11]);
+    assert_eq!(finding.verdict, Verdict::Unproven);
+    let Some(Mend::Weigh(mass)) = finding.mend else { panic!("{finding:?}") };
+    assert_eq!(strays(mass.value * 1000.0, [0.09, 0.11]).verdict, Verdict::Meets);
+    // Its page says that it is not about pumped bacon.
+    assert!(finding.rows[1].is_none(), "{finding:?}");
+}
+
+#[test]
+fn a_pump_that_strays_wider_than_the_window_has_no_mend() {
+    let finding = strays(19.0, [0.05, 0.15]);
+    assert_eq!((finding.verdict, finding.mend), (Verdict::Unproven, None));
 }

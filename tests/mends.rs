@@ -103,33 +103,32 @@ fn immersed<'a>(cures: &'a [Cure], kg: f64, pick_up: f64) -> Batch<'a> {
     Batch { pickle: Some(pickle), ..batch(Food::WholeMeat, Method::Immersion, cures) }
 }
 
-// Two hundred mg/kg. By pick-up: 200 P / (s u); at rest: 200 (W + P) / s.
+// Two hundred mg/kg. By pick-up: m s u / P; at rest: m s / (W + P); P without the premix taken out.
 #[rstest]
-// Ten kilograms of pickle at 5 percent: 200 × 20 / 62500 is 64 g at rest, and far more by
-// pick-up.
-#[case::at_rest_is_the_smaller(10.0, 0.05, 64.0)]
-// One kilogram of pickle at half: 200 / (0.5 × 62500) is 6.4 g by pick-up, and 35.2 at rest.
-#[case::by_pick_up_is_the_smaller(1.0, 0.5, 6.4)]
+#[case::at_rest_is_the_larger(10.0, 0.05)]
+#[case::by_pick_up_is_the_larger(1.0, 0.5)]
 fn an_immersion_that_may_be_either_is_judged_by_the_larger_level_and_mended_by_the_smaller_weight(
     #[case] kg: f64,
     #[case] pick_up: f64,
-    #[case] most: f64,
 ) {
+    let level = |grams: f64| {
+        let pickle = kg - (100.0 - grams) / 1000.0;
+        (grams * 62.5 / pickle * pick_up).max(grams * 62.5 / (10.0 + pickle))
+    };
     let cures = [cure(nitrite(6.25), 100.0, Some(1e-6))];
     let finding = of(&immersed(&cures, kg, pick_up), "cure/ingoing-nitrite");
-    let Some(Mend::UseAtMost(found)) = finding.mend else { panic!("{finding:?}") };
-    assert!((in_grams(found) - most).abs() < 1e-4, "{found:?}");
-    let by_pick_up = 100.0 * 62.5 / kg * pick_up;
-    let at_rest = 100.0 * 62.5 / (10.0 + kg);
-    assert!((nominal(&finding) - by_pick_up.max(at_rest)).abs() < 1e-6, "{finding:?}");
+    assert!((nominal(&finding) - level(100.0)).abs() < 1e-6, "{finding:?}");
+    let Some(Mend::UseAtMost(most)) = finding.mend else { panic!("{finding:?}") };
+    let mended = level(in_grams(most));
+    assert!(mended <= 200.0 && mended > 199.0, "{mended}");
 }
 
-// 120 mg/kg in a kilogram of pickle at a tenth of pump is 1.2 g of nitrite: 19.2 g of a 6.25 %
-// premix; 550 of ascorbate are 5.5 g. Each to the nearest step of its scale.
+// A kilogram of pickle at a tenth of pump. In the 940 g beside the premix, m × 6250 / (940 + m) is
+// 120 at 18.40 g; in the 970 g beside the ascorbate, m × 100 000 / (970 + m) is 550 at 5.36 g.
 #[rstest]
-#[case::a_fine_scale(0.01, 19.2, 5.5)]
-#[case::half_grams(0.5, 19.0, 5.5)]
-#[case::two_grams(2.0, 20.0, 6.0)]
+#[case::a_fine_scale(0.01, 18.4, 5.36)]
+#[case::half_grams(0.5, 18.5, 5.5)]
+#[case::two_grams(2.0, 18.0, 6.0)]
 fn a_prescribed_amount_is_mended_to_the_nearest_step(
     #[case] scale: f64,
     #[case] premix: f64,
@@ -160,4 +159,20 @@ fn a_prescribed_amount_is_mended_to_the_nearest_step(
         let Some(Mend::Weigh(mass)) = finding.mend else { panic!("{finding:?}") };
         assert!((in_grams(mass) - expected).abs() < 1e-9, "{rule}: {mass:?}");
     }
+}
+
+#[test]
+fn two_premixes_of_a_pickle_are_mended_by_the_share_that_the_lighter_pickle_takes() {
+    let weighed =
+        |share: f64| [60.0, 40.0].map(|grams| cure(nitrite(6.25), grams * share, Some(1e-6)));
+    let pumped = |cures: &[Cure], kg: f64| {
+        let batch = Batch { method: Some(Method::Pumped), ..immersed(cures, kg, 0.05) };
+        of(&batch, "cure/ingoing-nitrite")
+    };
+    let finding = pumped(&weighed(1.0), 1.0);
+    let Some(Mend::UseShare(share)) = finding.mend else { panic!("{finding:?}") };
+    let less = share * (1.0 - 1e-6);
+    let mended = pumped(&weighed(less), 0.9 + 0.1 * less);
+    assert_eq!(mended.verdict, Verdict::Meets, "{share}");
+    assert!(nominal(&mended) > 199.9, "{mended:?}");
 }

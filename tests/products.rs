@@ -4,8 +4,8 @@
 use greenweight::authority::Authority;
 use greenweight::cite::Date;
 use greenweight::cure::{
-    Addition, Additive, Analysis, Batch, Cure, GreenWeight, Level, Method, NoDose, Premix, Weighed,
-    check, dose,
+    Addition, Additive, Analysis, Batch, Cure, GreenWeight, Level, Method, NoDose, Pickle,
+    PickleWeight, Premix, Pump, Weighed, check, dose,
 };
 use greenweight::finding::{Finding, Mend, Place, Verdict};
 use greenweight::food::Food;
@@ -231,6 +231,103 @@ fn the_rules_for_fish_say_nothing_of_meat_unless_a_home_cure_is_named() {
     assert!(greenweight::cure::answers(&home, Authority::UsFda));
     let fish = Batch { food: Food::Fish, ..meat };
     assert!(greenweight::cure::answers(&fish, Authority::UsFda));
+}
+
+/// Ten kilograms of meat in five of pickle with 100 g of one percent: 200 mg/kg of pickle.
+fn pickled<'a>(
+    products: &'a [&'static str],
+    cures: &'a [Cure],
+    method: Method,
+    taken_up: Option<f64>,
+    equilibrium: Option<bool>,
+) -> Batch<'a> {
+    let exact = |u: f64| Range::exactly(Pump::new(u).unwrap()).unwrap();
+    Batch {
+        scaled: true,
+        cured_as: products,
+        product: exactly(10.0),
+        method: Some(method),
+        green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
+        cures,
+        pickle: Some(Pickle {
+            weight: Range::exactly(PickleWeight::new(kilograms(5.0)).unwrap()).unwrap(),
+            taken_up: taken_up.map(exact),
+            equilibrium,
+        }),
+        ..Batch::of(Food::WholeMeat)
+    }
+}
+
+// A tenth of 200 is 20 mg/kg of meat; the pumped meat weighs a tenth more. At rest 1 g of the
+// salt is in fifteen kilograms.
+#[rstest]
+#[case::pumped(Method::Pumped, Some(0.1), None, 20.0, 20.0 / 1.1)]
+#[case::picked_up(Method::Immersion, Some(0.05), Some(false), 10.0, 10.0 / 1.05)]
+#[case::at_rest(Method::Immersion, None, Some(true), 1000.0 / 15.0, 1000.0 / 15.0)]
+fn of_a_pickle_only_what_is_taken_up_counts(
+    #[case] method: Method,
+    #[case] taken_up: Option<f64>,
+    #[case] equilibrium: Option<bool>,
+    #[case] on_meat: f64,
+    #[case] on_product: f64,
+) {
+    let cures = of_premix(Some(premix([1.0, 0.0, 0.0, 0.0])), 100.0, 1e-6);
+    let level_of = |authority, product| {
+        let products = [product];
+        let batch = pickled(&products, &cures, method, taken_up, equilibrium);
+        nominal(of(&findings(&batch, authority, None), "cure/ingoing-nitrite")[0])
+    };
+    let product = level_of(Authority::GreatBritain, "gb/meat-in-general");
+    assert!((product - on_product).abs() < 1e-6, "{product}");
+    // Canada does not say over what: the meat alone gives the higher level.
+    let meat = level_of(Authority::Canada, "ca/cured");
+    assert!((meat - on_meat).abs() < 1e-6, "{meat}");
+}
+
+#[rstest]
+#[case::no_pump(Method::Pumped, None, None)]
+#[case::more_than_there_is(Method::Pumped, Some(0.6), None)]
+#[case::no_pick_up(Method::Immersion, None, Some(false))]
+fn a_pickle_of_which_it_is_not_known_how_much_is_taken_up_is_unproven(
+    #[case] method: Method,
+    #[case] taken_up: Option<f64>,
+    #[case] equilibrium: Option<bool>,
+) {
+    let cures = of_premix(Some(premix([1.0, 0.0, 0.0, 0.0])), 100.0, 1e-6);
+    for (authority, product) in
+        [(Authority::GreatBritain, "gb/meat-in-general"), (Authority::Canada, "ca/cured")]
+    {
+        let products = [product];
+        let batch = pickled(&products, &cures, method, taken_up, equilibrium);
+        let nameless = Batch { method: None, ..batch };
+        for batch in [batch, nameless] {
+            let found = findings(&batch, authority, None);
+            let nitrite = of(&found, "cure/ingoing-nitrite");
+            assert!(nitrite.iter().all(|f| f.verdict == Verdict::Unproven && f.missing.is_some()));
+        }
+    }
+}
+
+#[test]
+fn too_much_in_a_pickle_is_mended_by_what_the_product_takes_up() {
+    let cures = of_premix(Some(premix([10.0, 0.0, 0.0, 0.0])), 100.0, 0.1);
+    let products = ["gb/meat-in-general"];
+    let batch = pickled(&products, &cures, Method::Pumped, Some(0.1), None);
+    let found = findings(&batch, Authority::GreatBritain, None);
+    let finding = of(&found, "cure/ingoing-nitrite")[0];
+    assert_eq!(finding.verdict, Verdict::Breaks);
+    let Some(Mend::UseAtMost(most)) = finding.mend else { panic!("{finding:?}") };
+    let lighter = Pickle {
+        weight: Range::exactly(PickleWeight::new(kilograms(4.9) + most).unwrap()).unwrap(),
+        ..batch.pickle.unwrap()
+    };
+    let cures = of_premix(Some(premix([10.0, 0.0, 0.0, 0.0])), most.value * 1000.0, 0.1);
+    let mended = Batch { cures: &cures, pickle: Some(lighter), ..batch };
+    let found = findings(&mended, Authority::GreatBritain, None);
+    assert_eq!(of(&found, "cure/ingoing-nitrite")[0].verdict, Verdict::Meets);
+    // And the dose for the same pickle is no more than what is proven.
+    let dose = dose(&batch, Authority::GreatBritain, None).unwrap();
+    assert!(dose.most.value < 0.0826, "{dose:?}");
 }
 
 /// A batch that is seven kilograms when it is done.

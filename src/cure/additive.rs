@@ -15,7 +15,6 @@ use crate::level::{
     GluconoDeltaLactone, InPremix, Level, OnGreenWeight, Phosphates,
 };
 use crate::range::Range;
-use crate::units::Mass;
 
 pub(super) const ACCELERATOR: Rule =
     Rule::new("cure/accelerator", "what speeds a cure", Force::Safety);
@@ -29,6 +28,10 @@ const NO_CURE: Missing = Missing::new(
 const ELSEWHERE: Missing = Missing::new(
     "a limit of this authority for this additive: this version judges none",
     "see the tables of ascorbates and phosphates elsewhere in references/README.md, or ask the authority",
+);
+const TAKEN_UP: Missing = Missing::new(
+    "how much of the pickle goes into the meat: all of its phosphate would be too much",
+    "put no more phosphate into the pickle than the meat may hold",
 );
 const UNSUMMED: Missing = Missing::new(
     "how the acids and their salts are counted together: the rows do not say",
@@ -153,14 +156,14 @@ impl Batch<'_> {
         })
     }
 
-    /// The only additive of a group: its scale, and how much of it counts.
+    /// The only additive of a group: what is weighed of it, and how much of it counts.
     pub(super) fn only_added<A: Agent>(
         &self,
         groups: &[AdditiveGroup],
-    ) -> Option<(Option<Mass>, Level<A, InPremix>)> {
+    ) -> Option<(Weighed, Level<A, InPremix>)> {
         let mut of_group = self.of_groups(groups);
         let only = of_group.next()?;
-        if of_group.next().is_some() { None } else { Some((only.mass?.scale, only.counted())) }
+        if of_group.next().is_some() { None } else { Some((only.mass?, only.counted())) }
     }
 }
 
@@ -204,46 +207,99 @@ pub(super) fn check(
     day: Option<Date>,
     report: &mut impl FnMut(Finding),
 ) {
-    let Some(first) = batch.additions.first() else { return };
-    if authority != Authority::UsFsis {
-        report(Finding::new(&ACCELERATOR, Verdict::Unproven).missing(ELSEWHERE).at(first.place));
-        return;
+    let first = |phosphate| {
+        let is_one = |added: &&Addition| added.additive == Additive::Phosphate;
+        batch.additions.iter().find(|added| is_one(added) == phosphate)
+    };
+    let here = authority == Authority::UsFsis;
+    if let Some(first) = first(false) {
+        if here {
+            accelerators(batch, first, day, report);
+        } else {
+            report(unproven(&ACCELERATOR, ELSEWHERE, first.place));
+        }
     }
-    let mut accelerators =
-        batch.additions.iter().filter(|added| added.additive != Additive::Phosphate);
-    if batch.cures.is_empty()
-        && let Some(added) = accelerators.next()
-    {
-        report(
-            Finding::new(&ACCELERATOR, Verdict::Breaks)
-                .missing(NO_CURE)
-                .mend(Mend::LeaveOut)
-                .at(added.place),
-        );
+    if let Some(first) = first(true) {
+        if here {
+            phosphates(batch, first, day, report);
+        } else {
+            report(unproven(&PHOSPHATE, ELSEWHERE, first.place));
+        }
+    }
+}
+
+fn accelerators(
+    batch: &Batch<'_>,
+    first: &Addition,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
+    if batch.cures.is_empty() {
+        let finding = Finding::new(&ACCELERATOR, Verdict::Breaks).missing(NO_CURE);
+        report(finding.mend(Mend::LeaveOut).at(first.place));
         return;
     }
     if let Some(missing) = batch.unknowable() {
-        report(Finding::new(&ACCELERATOR, Verdict::Unproven).missing(missing).at(first.place));
+        report(unproven(&ACCELERATOR, missing, first.place));
         return;
     }
     ascorbics(batch, day, report);
     citrates(batch, report);
     use AdditiveGroup as Group;
-    each::<FumaricAcid>(batch, Group::FumaricAcid, day, report);
-    each::<GluconoDeltaLactone>(batch, Group::GluconoDeltaLactone, day, report);
-    each::<AcidPyrophosphate>(batch, Group::AcidPyrophosphate, day, report);
-    each::<Phosphates>(batch, Group::Phosphates, day, report);
+    each::<FumaricAcid>(batch, Group::FumaricAcid, batch.method, day, report);
+    each::<GluconoDeltaLactone>(batch, Group::GluconoDeltaLactone, batch.method, day, report);
+    each::<AcidPyrophosphate>(batch, Group::AcidPyrophosphate, batch.method, day, report);
 }
 
-/// The rows for a group, those of a named product before the general ones.
+/// Phosphate needs no cure, and without one no method is said: of a pickle all of it may go in, or
+/// none.
+fn phosphates(
+    batch: &Batch<'_>,
+    first: &Addition,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
+    let group = AdditiveGroup::Phosphates;
+    if batch.method.is_some() || !batch.cures.is_empty() {
+        match batch.unknowable() {
+            Some(missing) => report(unproven(&PHOSPHATE, missing, first.place)),
+            None => each::<Phosphates>(batch, group, batch.method, day, report),
+        }
+        return;
+    }
+    let all = Batch { pickle: None, ..*batch };
+    if let Some(missing) = all.no_level() {
+        report(unproven(&PHOSPHATE, missing, first.place));
+        return;
+    }
+    let method = match (batch.is_pickled(), batch.food.is_ground()) {
+        (true, _) => Method::Immersion,
+        (false, true) => Method::Ground,
+        (false, false) => Method::DryRub,
+    };
+    each::<Phosphates>(&all, group, Some(method), day, &mut |finding| {
+        report(if batch.is_pickled() && finding.verdict == Verdict::Breaks {
+            Finding { verdict: Verdict::Unproven, ..finding }.missing(TAKEN_UP)
+        } else {
+            finding
+        });
+    });
+}
+
+fn unproven(rule: &'static Rule, missing: Missing, place: Place) -> Finding {
+    Finding::new(rule, Verdict::Unproven).missing(missing).at(place)
+}
+
+/// The rows for a group and a method, those of a named product before the general ones.
 fn rows<'a>(
     batch: &'a Batch<'_>,
     group: AdditiveGroup,
+    method: Option<Method>,
     day: Option<Date>,
 ) -> impl Iterator<Item = &'static Cited<AdditiveLimit>> + Clone + 'a {
     let fits = move |row: &&'static Cited<AdditiveLimit>| {
         let named = row.value.product_key.is_none_or(|key| batch.cured_as.contains(&key));
-        let method = batch.method.is_some_and(|method| row.value.methods.contains(&method));
+        let method = method.is_some_and(|method| row.value.methods.contains(&method));
         row.value.group == group && named && method && row.row.in_force.on(day)
     };
     let all = US_ACCELERATORS.iter().chain(&US_PHOSPHATES).filter(fits);
@@ -257,13 +313,14 @@ fn rows<'a>(
 fn each<A: Agent>(
     batch: &Batch<'_>,
     group: AdditiveGroup,
+    method: Option<Method>,
     day: Option<Date>,
     report: &mut impl FnMut(Finding),
 ) {
     let Some(first) = batch.of_groups(&[group]).next() else { return };
     let rule = if group == AdditiveGroup::Phosphates { &PHOSPHATE } else { &ACCELERATOR };
     let known = batch.added::<A>(&[group]);
-    let on = |basis| rows(batch, group, day).find(|row| row.value.on == basis);
+    let on = |basis| rows(batch, group, method, day).find(|row| row.value.on == basis);
     let (green, finished) = (on(AdditiveBasis::GreenWeight), on(AdditiveBasis::FinishedWeight));
     if green.is_none() && finished.is_none() {
         let named = US_ACCELERATORS
@@ -290,7 +347,7 @@ fn hold<A: Agent>(
     rule: &'static Rule,
     row: &'static Cited<AdditiveLimit>,
     known: &Known<A, OnGreenWeight>,
-    source: Option<(Option<Mass>, Level<A, InPremix>)>,
+    source: Option<(Weighed, Level<A, InPremix>)>,
 ) -> Finding {
     let limit = row.value.limit.map(Level::of);
     let finding = known.against(rule, limit).row(&row.row);
@@ -308,7 +365,7 @@ fn hold<A: Agent>(
 fn ascorbics(batch: &Batch<'_>, day: Option<Date>, report: &mut impl FnMut(Finding)) {
     let bacon = batch.food == Food::Bacon && batch.method == Some(Method::Pumped);
     let present = |group| batch.of_groups(&[group]).next().is_some();
-    let row = |group| rows(batch, group, day).next();
+    let row = |group| rows(batch, group, batch.method, day).next();
     let groups = [AdditiveGroup::AscorbicAcids, AdditiveGroup::Ascorbate, AdditiveGroup::Citrates];
     let acids = present(AdditiveGroup::AscorbicAcids);
     let salts = present(AdditiveGroup::Ascorbate) && !bacon;

@@ -1,17 +1,16 @@
-use super::batch::{Batch, FINISHED, Known, SCALE, STRENGTH};
+use super::batch::{Batch, FINISHED, Known, SCALE, STRENGTH, Weighed};
 use super::check::{NO_ROW, ceiling};
 use super::limit::{AdditiveGroup, BaconFormula, BaconLimit, Method};
-use super::method::GreenWeight;
 use super::premix::Premix;
 use super::table::{
     US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SKIN, US_BACON_SODIUM, US_BACON_TOLERANCE,
     US_BACON_WEIGHT,
 };
 use crate::authority::Authority;
-use crate::cite::{Cited, Row};
+use crate::cite::{Cited, Date, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
 use crate::level::{Agent, Ascorbate, InPremix, Level, OnGreenWeight};
-use crate::range::{Range, RangeError};
+use crate::range::{Measured as _, Range, RangeError};
 use crate::units::Mass;
 
 pub(super) const BACON_NITRITE: Rule =
@@ -30,6 +29,10 @@ pub(super) const BACON_WEIGHT: Rule = Rule::new(
 const SKIN: Missing = Missing::new(
     "whether the bellies were weighed with their skin, which takes up no cure",
     "write skin = true or skin = false beside the amount of the belly",
+);
+const SKIN_OF_BOTH: Missing = Missing::new(
+    "whether the finished bacon was weighed with the skin that the belly had",
+    "weigh both without their skin, and write skin = false beside the amount of the belly",
 );
 const CULTURE: Missing = Missing::new(
     "the sugar and the lactic culture without which so little nitrite is not allowed",
@@ -55,18 +58,23 @@ pub(super) fn nitrate(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
     });
 }
 
-pub(super) fn nitrite(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Finding)) {
+pub(super) fn nitrite(
+    batch: &Batch<'_>,
+    authority: Authority,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
     let potassium = batch.total(Premix::potassium_nitrite);
-    if potassium.is_zero() {
-        judge(batch, authority, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
-    } else if batch.total(Premix::sodium_nitrite).is_zero() {
-        judge(batch, authority, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
+    if !potassium.may_be() {
+        judge(batch, authority, day, &US_BACON_SODIUM, Premix::sodium_nitrite, report);
+    } else if !batch.total(Premix::sodium_nitrite).may_be() {
+        judge(batch, authority, day, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
     } else {
         // Both salts: the potassium salt counts as the sodium salt of the same nitrite.
         let both = |premix: &Premix| {
             premix.sodium_nitrite() + premix.potassium_nitrite().as_sodium_nitrite()
         };
-        judge(batch, authority, &US_BACON_SODIUM, both, report);
+        judge(batch, authority, day, &US_BACON_SODIUM, both, report);
     }
 }
 
@@ -109,9 +117,11 @@ pub(super) fn weight(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
         }
         return;
     };
-    let most = |green: GreenWeight| green.mass() * US_BACON_WEIGHT.value;
-    let surely = Limit::AtMost(most(green.low())).judge(&finished);
-    let perhaps = Limit::AtMost(most(green.high())).judge(&finished);
+    let at_most = |belly: Mass| Limit::AtMost(belly * US_BACON_WEIGHT.value);
+    // The skin may be on both, or come off between the two.
+    let with_skin = batch.with_skin.map_or(green.high().mass(), |belly| belly.high());
+    let surely = at_most(green.low().mass()).judge(&finished);
+    let perhaps = at_most(with_skin).judge(&finished);
     let verdict = match (surely, perhaps) {
         (Verdict::Meets, _) if batch.scaled => Verdict::Meets,
         (_, Verdict::Breaks) => Verdict::Breaks,
@@ -119,11 +129,12 @@ pub(super) fn weight(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
     };
     let finding = Finding::new(&BACON_WEIGHT, verdict)
         .found(&finished)
-        .limit(Limit::AtMost(most(green.low())))
+        .limit(at_most(if verdict == Verdict::Breaks { with_skin } else { green.low().mass() }))
         .row(row)
         .at(batch.place);
     report(match verdict {
         Verdict::Unproven if !batch.scaled => finding.missing(SCALE),
+        Verdict::Unproven if batch.with_skin.is_some() => finding.missing(SKIN_OF_BOTH),
         _ => finding,
     });
 }
@@ -131,15 +142,17 @@ pub(super) fn weight(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
 fn judge<A: Agent>(
     batch: &Batch<'_>,
     authority: Authority,
+    day: Option<Date>,
     table: &'static [Cited<BaconLimit<A>>],
     strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
     report: &mut impl FnMut(Finding),
 ) {
     let nitrite = batch.total(strength_of);
     let find = |formula| {
-        table
-            .iter()
-            .find(move |row| row.value.authority == authority && row.value.formula == formula)
+        let own = |row: &&Cited<BaconLimit<A>>| {
+            row.value.authority == authority && row.value.formula == formula
+        };
+        table.iter().find(|row| own(row) && row.row.in_force.on(day))
     };
     let formula = match batch.method {
         Some(Method::Pumped) => pumped_formula(&nitrite, table),
@@ -155,7 +168,18 @@ fn judge<A: Agent>(
         Limit::Exactly(target) => {
             let finding = on_target(&BACON_NITRITE, target, accepted_around(target), &nitrite);
             let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
-            batch.mend_target(finding, target, batch.only_source(strength_of))
+            // A formulation that hits it and strays is not mended by its own weight.
+            let missed = |_: &_| !close(nitrite.nominal, target);
+            batch.mend_target(finding, target, batch.only_source(strength_of).filter(missed))
+        }
+        Limit::Between(least, most) => {
+            let finding = nitrite.against(&BACON_NITRITE, limit).row(&row.row);
+            let middle = Level::of((least.mg_per_kg() + most.mg_per_kg()) * 0.5);
+            // What strays wider than the window fits it by no weight.
+            let share = |a: Level<A, _>, b: Level<A, _>| a.mg_per_kg() / b.mg_per_kg();
+            let fits = share(nitrite.range.high(), nitrite.range.low()) < share(most, least);
+            let source = batch.only_source(strength_of).filter(|_| fits);
+            batch.mend_target(finding, middle, source)
         }
         _ => {
             let finding = ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of);
@@ -260,7 +284,8 @@ fn ascorbate(
     let known = batch.added::<Ascorbate>(&salts);
     let finding = on_target(&BACON_ASCORBATE, prescribed, None, &known).row(row);
     // Where there is none yet, what a fine scale would be told.
+    let none = Weighed { mass: Mass::ZERO, scale: None };
     let source =
-        if known.is_zero() { Some((None, Level::of(1e6))) } else { batch.only_added(&salts) };
+        if known.is_zero() { Some((none, Level::of(1e6))) } else { batch.only_added(&salts) };
     report(batch.mend_target(finding, prescribed, source));
 }

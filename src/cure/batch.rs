@@ -114,12 +114,15 @@ pub struct Batch<'a> {
     /// Which products of the tables it is, for authorities whose limits go by product:
     /// keys such as `eu/heat-treated`.
     pub cured_as: &'a [&'static str],
-    /// The weight of all ingredients together, or `None` where it cannot be told.
+    /// The weight of all ingredients together but the pickle, or `None` where it cannot be told.
     pub product: Option<Range<Mass>>,
     /// The method, or `None` where the recipe does not say.
     pub method: Option<Method>,
     /// The green weight, or `None` where it cannot be told.
     pub green: Option<Range<GreenWeight>>,
+    /// The meat as it was weighed, the skin of bellies with it, where that is more than the green
+    /// weight.
+    pub with_skin: Option<Range<Mass>>,
     /// Whether meat, pickle and product were weighed on a scale whose division is known.
     pub scaled: bool,
     /// How far the scale may be off besides its division, where it is known to be.
@@ -162,6 +165,7 @@ impl Batch<'_> {
             product: None,
             method: None,
             green: None,
+            with_skin: None,
             scaled: false,
             scale_error: None,
             cures: &[],
@@ -216,6 +220,11 @@ impl<A: Agent, B: Basis> Known<A, B> {
         self.range.high().mg_per_kg() <= 0.0
     }
 
+    /// Whether there may be any.
+    pub(super) fn may_be(&self) -> bool {
+        !self.is_zero() || self.missing.is_some()
+    }
+
     /// A finding of this level held against a limit. What is missing leaves the level
     /// open upwards; a scale that is not stated leaves even a met limit unproven.
     pub(super) fn against(&self, rule: &'static Rule, limit: Limit<Level<A, B>>) -> Finding {
@@ -237,15 +246,22 @@ impl<A: Agent, B: Basis> Known<A, B> {
 }
 
 impl Batch<'_> {
-    /// Why no level can be worked out at all, if that is so.
+    /// Why a batch cannot be held to rules that go by method, if that is so.
     pub(super) fn unknowable(&self) -> Option<Missing> {
         let ground = self.method == Some(Method::Ground);
-        if self.method.is_some() && ground != self.food.is_ground() {
-            return Some(MISFIT);
-        }
         match self.method {
             None => Some(METHOD),
-            Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
+            Some(_) if ground != self.food.is_ground() => Some(MISFIT),
+            Some(_) => self.no_level(),
+        }
+    }
+
+    /// Why no level on green weight can be worked out at all, if that is so. Without a pickle it
+    /// takes no method.
+    pub(super) fn no_level(&self) -> Option<Missing> {
+        match self.method {
+            None if self.is_pickled() => Some(METHOD),
+            None | Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
             Some(Method::Pumped) => {
                 match self.pickle.and_then(|pickle| Some((pickle.weight, pickle.taken_up?))) {
                     None => Some(PICKLE),
@@ -296,17 +312,18 @@ impl Batch<'_> {
             let nominal = pumped(shown, strength, pickle.middle()?, middle_of(taken_up)?);
             Some((nominal, pumped_between(weighed, strengths, pickle.weight, taken_up)))
         };
-        match self.method? {
-            Method::Ground | Method::DryRub => {
+        match self.method {
+            None if self.is_pickled() => None,
+            None | Some(Method::Ground | Method::DryRub) => {
                 let green = self.green?;
                 let nominal = ingoing(shown, strength, middle_green(green)?);
                 Some((nominal, ingoing_between(weighed, strengths, green)))
             }
-            Method::Pumped => {
+            Some(Method::Pumped) => {
                 let pickle = self.pickle.as_ref()?;
                 by_pickle(pickle, pickle.taken_up?)
             }
-            Method::Immersion => {
+            Some(Method::Immersion) => {
                 let pickle = self.pickle.as_ref()?;
                 let by_pick_up = pickle.taken_up.and_then(|taken_up| by_pickle(pickle, taken_up));
                 let at_rest = self.green.and_then(|green| {
@@ -353,15 +370,13 @@ impl Batch<'_> {
         level_of: impl Fn(Weighed, Level<A, InPremix>) -> Option<NominalAndRange<A, B>>,
     ) -> Known<A, B> {
         let mut known = Known { scaled: self.scaled, ..Known::zero(self.place) };
-        for source in sources {
+        let brings = |source: &Source<A>| source.strength.is_none_or(|s| s.mg_per_kg() > 0.0);
+        for source in sources.filter(brings) {
             let (Some(mass), Some(strength)) = (source.mass, source.strength) else {
                 known.missing = Some(if source.strength.is_none() { STRENGTH } else { WEIGHT });
                 known.place = source.place;
                 continue;
             };
-            if strength.mg_per_kg() <= 0.0 {
-                continue;
-            }
             let sum = level_of(mass, strength).and_then(|(nominal, range)| {
                 let sum = known.range.plus(range).ok()?;
                 // Rounding outward must not leave less than nothing.
@@ -382,15 +397,15 @@ impl Batch<'_> {
         known
     }
 
-    /// The only ingredient that brings the agent: its scale and its strength.
+    /// The only ingredient that brings the agent: what is weighed of it, and its strength.
     pub(super) fn only_source<A: Agent>(
         &self,
         strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
-    ) -> Option<(Option<Mass>, Level<A, InPremix>)> {
+    ) -> Option<(Weighed, Level<A, InPremix>)> {
         let mut sources = self
             .cures
             .iter()
-            .filter_map(|cure| Some((cure.mass?.scale, strength_of(&cure.strength?))))
+            .filter_map(|cure| Some((cure.mass?, strength_of(&cure.strength?))))
             .filter(|(_, strength)| strength.mg_per_kg() > 0.0);
         let only = sources.next();
         if sources.next().is_some() { None } else { only }
@@ -412,39 +427,106 @@ impl Batch<'_> {
         &self,
         ceiling: Level<A, OnGreenWeight>,
         known: &Known<A, OnGreenWeight>,
-        source: Option<(Option<Mass>, Level<A, InPremix>)>,
+        source: Option<(Weighed, Level<A, InPremix>)>,
     ) -> Option<Mend> {
         if ceiling.mg_per_kg() <= 0.0 {
             return Some(Mend::LeaveOut);
         }
-        let Some((scale, strength)) = source else {
-            let share = ceiling.mg_per_kg() / known.range.high().mg_per_kg();
+        let Some((shown, strength)) = source else {
+            let (ceiling, high) = (ceiling.mg_per_kg(), known.range.high().mg_per_kg());
+            let rest = self.rest_of_pickle(self.weighed_in()?)?;
+            let share = ceiling * rest / (high - ceiling * (1.0 - rest));
             return (share.is_finite() && share < 1.0).then_some(Mend::UseShare(share));
         };
-        let most = self.most(ceiling, strength)?;
-        match (largest_reading(self.surely_below(most), scale), scale) {
+        let most = self.most_in_lighter(self.most(ceiling, strength)?, shown)?;
+        match (largest_reading(self.surely_below(most), shown.scale), shown.scale) {
             (Some(reading), _) => Some(Mend::UseAtMost(reading)),
             // A reading of one division may be off by half of it: three halves must fit.
             (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),
             (None, None) => None,
         }
     }
+
+    /// All premixes and additives together, as much as they may be.
+    fn weighed_in(&self) -> Option<Mass> {
+        let cures = self.cures.iter().map(|cure| cure.mass);
+        let mut masses = cures.chain(self.additions.iter().map(|added| added.mass)).flatten();
+        masses.try_fold(Mass::ZERO, |sum, mass| Some(sum + self.weighed(mass)?.high().mass()))
+    }
+
+    /// What a premix of a pickle is spread in: the pickle, and at rest the meat with it.
+    fn spread_in(&self) -> Option<Mass> {
+        let pickle = self.pickle.filter(|_| self.is_pickled())?;
+        let at_rest = self.method == Some(Method::Immersion) && pickle.equilibrium == Some(true);
+        let green = if at_rest { self.green?.low().mass() } else { Mass::ZERO };
+        Some(pickle.weight.low().mass() + green)
+    }
+
+    /// The share of a pickle that stays without some of it; all of what is no pickle.
+    fn rest_of_pickle(&self, without: Mass) -> Option<f64> {
+        let Some(all) = self.spread_in() else { return Some(1.0) };
+        let rest = 1.0 - (without / all).value;
+        (rest > 0.0).then_some(rest)
+    }
+
+    /// Less of a premix leaves its pickle lighter, and what is left of it counts for more: of
+    /// the `most` in a pickle as it is, the most in one that lacks the difference.
+    fn most_in_lighter(&self, most: PremixMass, shown: Weighed) -> Option<PremixMass> {
+        let rest = self.rest_of_pickle(self.weighed(shown)?.high().mass())?;
+        let share = rest / self.rest_of_pickle(most.mass())?;
+        PremixMass::new(most.mass() * share.min(1.0)).ok()
+    }
 }
 
 impl Batch<'_> {
-    /// A level on green weight as a level on the weight of the finished product: × green
-    /// weight / finished weight. `None` where one of the two is not known.
+    /// Whether the cure is in a pickle, of which only what is taken up goes into the meat.
+    pub(super) fn is_pickled(&self) -> bool {
+        match self.method {
+            Some(Method::Pumped | Method::Immersion) => true,
+            Some(Method::Ground | Method::DryRub) => false,
+            None => self.pickle.is_some(),
+        }
+    }
+
+    /// The weight of the product as made, with what it has taken up of its pickle.
+    pub(super) fn as_made(&self) -> Option<Range<GreenWeight>> {
+        let product = self.product?;
+        let Some(pickle) = self.pickle.filter(|_| self.is_pickled()) else {
+            return GreenWeight::range(product).ok();
+        };
+        let green = self.green?;
+        // At rest the level in the meat is that of the pickle, however much it took up.
+        let by_pick_up = pickle.taken_up.filter(|_| pickle.equilibrium != Some(true));
+        let most =
+            by_pick_up.map_or(Mass::ZERO, |share| green.high().mass() * share.high().fraction());
+        let surely = self.method == Some(Method::Pumped) || pickle.equilibrium == Some(false);
+        let least = by_pick_up
+            .filter(|_| surely)
+            .map_or(Mass::ZERO, |share| green.low().mass() * share.low().fraction());
+        GreenWeight::range(product.plus(Range::ordered(least, most)).ok()?).ok()
+    }
+
+    /// A level on green weight as a level on the weight of the finished product. `None` where
+    /// one of the two is not known.
     pub(super) fn on_finished<A: Agent>(
         &self,
         known: &Known<A, OnGreenWeight>,
     ) -> Option<Known<A, OnFinishedWeight>> {
-        let (green, finished) = (self.green?, GreenWeight::range(self.finished?).ok()?);
-        let share =
-            |green: GreenWeight, finished: GreenWeight| (green.mass() / finished.mass()).value;
+        self.divided_by(known, GreenWeight::range(self.finished?).ok()?)
+    }
+
+    /// A level on green weight as a level on another weight: × green weight / that weight.
+    pub(super) fn divided_by<A: Agent, B: Basis>(
+        &self,
+        known: &Known<A, OnGreenWeight>,
+        weight: Range<GreenWeight>,
+    ) -> Option<Known<A, B>> {
+        let green = self.green?;
+        let share = |green: GreenWeight, weight: GreenWeight| (green.mass() / weight.mass()).value;
         let at = |level: Level<A, _>, share: f64| level.mg_per_kg() * share;
-        let low = at(known.range.low(), share(green.low(), finished.high()));
-        let high = at(known.range.high(), share(green.high(), finished.low()));
-        let nominal = at(known.nominal, share(middle_green(green)?, middle_green(finished)?));
+        let low = at(known.range.low(), share(green.low(), weight.high()));
+        let high = at(known.range.high(), share(green.high(), weight.low()));
+        let nominal = at(known.nominal, share(middle_green(green)?, middle_green(weight)?));
         let outward = |value: f64, step: fn(f64) -> f64| Level::of(step(step(value)).max(0.0));
         Some(Known {
             nominal: Level::of(nominal),
@@ -492,25 +574,35 @@ impl Batch<'_> {
         &self,
         finding: Finding,
         target: Level<A, OnGreenWeight>,
-        source: Option<(Option<Mass>, Level<A, InPremix>)>,
+        source: Option<(Weighed, Level<A, InPremix>)>,
     ) -> Finding {
-        let (scale, strength) = source.map_or((None, None), |(scale, s)| (scale, Some(s)));
         if finding.verdict == Verdict::Meets || finding.missing.is_some() {
             return finding;
         }
-        let mass = self.pickle.zip(strength).and_then(|(pickle, strength)| {
-            let per_kilogram = strength.mg_per_kg() * middle_of(pickle.taken_up?)?.fraction();
-            let kg = target.mg_per_kg() * pickle.middle()?.mass().value / per_kilogram;
-            PremixMass::new(kilograms(kg)).ok()
+        let mend = source.and_then(|(shown, strength)| {
+            let mass = self.hitting(target, shown.mass, strength)?;
+            Some(Mend::Weigh(match shown.scale {
+                // The nearest reading, and not the one below: it is a target.
+                Some(division) => floor_to_division(mass + division * 0.5, division).ok()?,
+                None => mass,
+            }))
         });
-        let shown = |mass: PremixMass| match scale {
-            // The nearest reading, and not the one below: it is a target.
-            Some(division) => {
-                floor_to_division(mass.mass() + division * 0.5, division).unwrap_or(mass.mass())
-            }
-            None => mass.mass(),
-        };
-        mass.map_or(finding, |mass| finding.mend(Mend::Weigh(shown(mass))))
+        mend.map_or(finding, |mend| finding.mend(mend))
+    }
+
+    /// The mass that hits a target in place of the one that is `shown`. It is part of the pickle:
+    /// m s u / (rest + m) = target, so m = target × rest / (s u − target).
+    fn hitting<A: Agent>(
+        &self,
+        target: Level<A, OnGreenWeight>,
+        shown: Mass,
+        strength: Level<A, InPremix>,
+    ) -> Option<Mass> {
+        let pickle = self.pickle?;
+        let rest = (pickle.middle()?.mass() - shown).value;
+        let taken_up = strength.mg_per_kg() * middle_of(pickle.taken_up?)?.fraction();
+        let kg = target.mg_per_kg() * rest / (taken_up - target.mg_per_kg());
+        PremixMass::new(kilograms(kg)).ok().map(PremixMass::mass)
     }
 }
 
@@ -530,10 +622,10 @@ fn middle_green(green: Range<GreenWeight>) -> Option<GreenWeight> {
 
 /// One of two reckonings, and it is not known which: the larger stands as nominal, and
 /// the range holds both.
-fn either<A: Agent>(
-    a: NominalAndRange<A, OnGreenWeight>,
-    b: NominalAndRange<A, OnGreenWeight>,
-) -> NominalAndRange<A, OnGreenWeight> {
+pub(super) fn either<A: Agent, B: Basis>(
+    a: NominalAndRange<A, B>,
+    b: NominalAndRange<A, B>,
+) -> NominalAndRange<A, B> {
     let lower = |a, b| if a < b { a } else { b };
     let higher = |a, b| if a > b { a } else { b };
     let range = Range::ordered(lower(a.1.low(), b.1.low()), higher(a.1.high(), b.1.high()));

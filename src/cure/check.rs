@@ -46,7 +46,7 @@ pub const RULES: [Rule; 13] = [
 
 pub(super) const NO_ROW: Missing = Missing::new(
     "a limit of this authority for this cure on the day of the recipe",
-    "hold the recipe against another authority, or change its date",
+    "leave out what it has no limit for, or ask the authority what it allows",
 );
 
 /// Checks what goes into a batch against the rules of one authority on one day.
@@ -73,55 +73,50 @@ pub fn check(
         product::check(batch, authority, day, report);
         return;
     }
-    if let Some(missing) = batch.unknowable() {
-        let rule = if batch.food == Food::Bacon { &BACON_NITRITE } else { &INGOING_NITRITE };
-        report(Finding::new(rule, Verdict::Unproven).missing(missing).at(batch.place));
-        if batch.food == Food::Bacon {
-            bacon::nitrate(batch, report);
-        }
-        return;
-    }
+    let unknowable = batch.unknowable();
     if batch.food == Food::Bacon {
-        bacon::nitrite(batch, authority, report);
+        match unknowable {
+            Some(missing) => report(unproven(&BACON_NITRITE, missing, batch.place)),
+            None => bacon::nitrite(batch, authority, day, report),
+        }
         bacon::nitrate(batch, report);
         bacon::weight(batch, report);
         return;
     }
-    if row(&US_INGOING_NITRITE, authority, batch.method, day).is_none() {
-        report(Finding::new(&INGOING_NITRITE, Verdict::Unproven).missing(NO_ROW).at(batch.place));
-        return;
-    }
-    let nitrite = batch.total(Premix::nitrite);
-    let shown = !nitrite.is_zero() || nitrite.missing.is_some();
-    if let Some(row) = row(&US_INGOING_NITRITE, authority, batch.method, day).filter(|_| shown) {
-        let finding = ceiling(batch, &INGOING_NITRITE, row.value.limit, &nitrite, Premix::nitrite);
-        report(finding.row(&row.row));
-        if finding.verdict != Verdict::Breaks {
+    let (nitrite, nitrate) = (batch.total(Premix::nitrite), batch.total(Premix::nitrate));
+    if nitrite.may_be() {
+        let finding = match (unknowable, row(&US_INGOING_NITRITE, authority, batch.method, day)) {
+            (Some(missing), _) => unproven(&INGOING_NITRITE, missing, batch.place),
+            (None, None) => unproven(&INGOING_NITRITE, NO_ROW, batch.place),
+            (None, Some(row)) => {
+                ceiling(batch, &INGOING_NITRITE, row.value.limit, &nitrite, Premix::nitrite)
+                    .row(&row.row)
+            }
+        };
+        report(finding);
+        if unknowable.is_none() && finding.verdict != Verdict::Breaks {
             least(&nitrite, report);
         }
     }
-    nitrate_and_residue(batch, authority, day, report);
+    // A strength that is not said is asked for once, beside the nitrite.
+    if product::brings(batch, |premix| premix.nitrate().mg_per_kg()) {
+        // The row names meat, and of poultry only what is comminuted.
+        let row = row(&US_INGOING_NITRATE, authority, batch.method, day)
+            .filter(|_| batch.food != Food::Poultry);
+        report(match (unknowable, row) {
+            (Some(missing), _) => unproven(&INGOING_NITRATE, missing, batch.place),
+            (None, None) => unproven(&INGOING_NITRATE, NO_ROW, nitrate.place),
+            (None, Some(row)) => {
+                ceiling(batch, &INGOING_NITRATE, row.value.limit, &nitrate, Premix::nitrate)
+                    .row(&row.row)
+            }
+        });
+    }
+    residue::united_states(batch, report);
 }
 
-fn nitrate_and_residue(
-    batch: &Batch<'_>,
-    authority: Authority,
-    day: Option<Date>,
-    report: &mut impl FnMut(Finding),
-) {
-    residue::united_states(batch, report);
-    let nitrate = batch.total(Premix::nitrate);
-    if batch.food == Food::Poultry && !nitrate.is_zero() {
-        // The row names meat, and of poultry only what is comminuted.
-        report(Finding::new(&INGOING_NITRATE, Verdict::Unproven).missing(NO_ROW).at(nitrate.place));
-        return;
-    }
-    if let Some(row) =
-        row(&US_INGOING_NITRATE, authority, batch.method, day).filter(|_| !nitrate.is_zero())
-    {
-        let finding = ceiling(batch, &INGOING_NITRATE, row.value.limit, &nitrate, Premix::nitrate);
-        report(finding.row(&row.row));
-    }
+fn unproven(rule: &'static Rule, missing: Missing, place: Place) -> Finding {
+    Finding::new(rule, Verdict::Unproven).missing(missing).at(place)
 }
 
 /// Whether an authority has rules about curing such a batch. Those of the United States for
@@ -155,13 +150,20 @@ fn infants(batch: &Batch<'_>, authority: Authority, report: &mut impl FnMut(Find
     }
 }
 
-/// The finding when none of the authorities of a recipe limits its cure.
+const AUTHORITY: Missing = Missing::new(
+    "an authority with limits for nitrite or nitrate in this food",
+    "for meat add one to held_to, for example \"us-fsis\" for a plant, or \"us-fda\" with cured_as = [\"fda/home-cure\"] for a cure at home; for fish, eggs, cheese and sauces leave nitrite and nitrate out",
+);
+const AUTHORITY_OF_ADDITIVES: Missing = Missing::new(
+    "an authority with limits for accelerators and phosphates in this food",
+    "for meat add one to held_to, for example \"us-fsis\" for a plant; otherwise leave them out",
+);
+
+/// The finding when none of the authorities of a recipe limits what goes into a batch.
 #[must_use]
-pub fn unanswered(place: Place) -> Finding {
-    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
-        "an authority with limits for nitrite or nitrate in this food",
-        "for meat add one to held_to, for example \"us-fsis\" for a plant, or \"us-fda\" with cured_as = [\"fda/home-cure\"] for a cure at home; for fish, eggs, cheese and sauces leave nitrite and nitrate out",
-    ))
+pub fn unanswered(batch: &Batch<'_>) -> Finding {
+    let missing = if batch.cures.is_empty() { AUTHORITY_OF_ADDITIVES } else { AUTHORITY };
+    unproven(&ANSWERED, missing, batch.place)
 }
 
 pub(super) fn row<A: Agent>(

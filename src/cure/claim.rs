@@ -15,14 +15,12 @@ const NEAR: f64 = 0.02;
 
 /// Holds the ingoing nitrite that a recipe claims against what its weights give, and where
 /// the two differ says which wrong basis would explain it. Says nothing where nothing is
-/// claimed or no level can be worked out.
+/// claimed; where no level can be worked out the claim is unproven.
 pub fn claim(batch: &Batch<'_>, report: &mut impl FnMut(Finding)) {
     let Some(claimed) = batch.claimed else { return };
-    if batch.unknowable().is_some() {
-        return;
-    }
     let known = batch.total(Premix::nitrite);
-    if known.missing.is_some() {
+    if let Some(missing) = batch.no_level().or(known.missing) {
+        report(Finding::new(&CLAIM, Verdict::Unproven).missing(missing).at(claimed.place));
         return;
     }
     let (low, high) = (known.range.low().mg_per_kg(), known.range.high().mg_per_kg());

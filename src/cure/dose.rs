@@ -5,13 +5,14 @@ use super::check::row;
 use super::limit::MeasuredOn;
 use super::method::{PremixMass, largest_reading, smallest_premix};
 use super::premix::Premix;
-use super::product::{largest_in_product, product_rows};
+use super::product::{largest_in_product, on_meat, product_rows};
 use super::table::{US_INGOING_NITRITE, US_MINIMUM};
 use super::{CureError, Method};
 use crate::authority::Authority;
 use crate::cite::{Date, Row};
 use crate::finding::{Limit, Missing};
 use crate::food::Food;
+use crate::level::{CuringSalts, Level};
 use crate::range::Range;
 
 /// How much of one premix goes into a batch.
@@ -109,6 +110,9 @@ fn by_product(
     day: Option<Date>,
 ) -> Result<(&'static Row, PremixMass), NoDose> {
     let rest: Range<Mass> = batch.product.ok_or(NoDose::NoRow)?;
+    if let Some(missing) = batch.unknowable().filter(|_| batch.is_pickled()) {
+        return Err(NoDose::Missing(missing));
+    }
     let mut strictest: Option<(&'static Row, PremixMass)> = None;
     for key in batch.cured_as {
         for row in product_rows(authority, key, day) {
@@ -117,14 +121,19 @@ fn by_product(
             let Limit::AtMost(ceiling) = row.value.limit else { continue };
             let strength = row.value.strength_in(premix).filter(|strength| *strength > 0.0);
             let (true, Some(strength)) = (ingoing, strength) else { continue };
-            // "Ingoing", and not over what: the meat alone gives the smaller amount.
-            let weight = match (row.value.measured_on, batch.green) {
-                (MeasuredOn::Ingoing, Some(green)) => green.low().mass(),
-                (MeasuredOn::Ingoing, None) => return Err(NoDose::NoRow),
-                _ => rest.low(),
+            let most = if batch.is_pickled() {
+                on_meat::<CuringSalts>(batch, row.value.measured_on, ceiling)
+                    .and_then(|ceiling| batch.most(ceiling, Level::of(strength)))
+            } else {
+                // "Ingoing", and not over what: the meat alone gives the smaller amount.
+                let weight = match (row.value.measured_on, batch.green) {
+                    (MeasuredOn::Ingoing, Some(green)) => green.low().mass(),
+                    (MeasuredOn::Ingoing, None) => return Err(NoDose::NoRow),
+                    _ => rest.low(),
+                };
+                largest_in_product(ceiling, strength, weight)
             };
-            let most = largest_in_product(ceiling, strength, weight)
-                .ok_or(CureError::NoAgent { agent: "nitrite" })?;
+            let most = most.ok_or(CureError::NoAgent { agent: "nitrite" })?;
             if strictest.is_none_or(|(_, before)| most < before) {
                 strictest = Some((&row.row, most));
             }

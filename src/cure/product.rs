@@ -1,4 +1,4 @@
-use super::batch::{Batch, FINISHED, Known, STRENGTH};
+use super::batch::{Batch, FINISHED, Known, STRENGTH, Weighed, either};
 use super::check::{INGOING_NITRATE, INGOING_NITRITE, NO_ROW};
 use super::limit::{Agents, CountedAs, MeasuredOn, ProductLimit};
 use super::method::{GreenWeight, PremixMass, ingoing, ingoing_between, largest_reading};
@@ -172,7 +172,8 @@ pub(super) fn check(
     }
 }
 
-fn brings(batch: &Batch<'_>, strength_of: impl Fn(&Premix) -> f64) -> bool {
+/// Whether a premix is known to bring something.
+pub(super) fn brings(batch: &Batch<'_>, strength_of: impl Fn(&Premix) -> f64) -> bool {
     batch.cures.iter().any(|cure| cure.strength.is_some_and(|premix| strength_of(&premix) > 0.0))
 }
 
@@ -370,12 +371,36 @@ fn curing_salts(premix: &Premix) -> Level<CuringSalts, InPremix> {
 /// What the level is divided by: the product as made. A row that says "ingoing" and not
 /// over what may mean the meat alone, so the divisor is known only between the two.
 fn divisor(batch: &Batch<'_>, measured_on: MeasuredOn) -> Option<Range<GreenWeight>> {
-    let product = GreenWeight::range(batch.product?).ok()?;
+    let product = batch.as_made()?;
     match (measured_on, batch.green) {
         (MeasuredOn::Ingoing, Some(green)) => Range::new(green.low(), product.high()).ok(),
         (MeasuredOn::Ingoing, None) => None,
         _ => Some(product),
     }
+}
+
+/// What goes in, by what a row divides it by: of a pickle only what is taken up.
+fn level<A: Agent>(
+    batch: &Batch<'_>,
+    measured_on: MeasuredOn,
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
+) -> Result<Known<A, OnProductAsMade>, Missing> {
+    if !batch.is_pickled() {
+        return Ok(divided_by(batch, divisor(batch, measured_on).ok_or(PRODUCT)?, strength_of));
+    }
+    if let Some(missing) = batch.unknowable() {
+        return Err(missing);
+    }
+    let green = batch.total(strength_of);
+    let product = batch.as_made().and_then(|weight| batch.divided_by(&green, weight));
+    let known: Known<A, OnProductAsMade> = product.ok_or(PRODUCT)?;
+    if measured_on != MeasuredOn::Ingoing {
+        return Ok(known);
+    }
+    let on = |level: Level<A, OnGreenWeight>| Level::of(level.mg_per_kg());
+    let on_meat = Range::ordered(on(green.range.low()), on(green.range.high()));
+    let (nominal, range) = either((known.nominal, known.range), (on(green.nominal), on_meat));
+    Ok(Known { nominal, range, ..known })
 }
 
 /// Holds the level on the product as made against an ingoing row.
@@ -385,13 +410,15 @@ fn hold<A: Agent>(
     row: &'static Cited<ProductLimit>,
     strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
 ) -> Finding {
-    let Some(product) = divisor(batch, row.value.measured_on) else {
-        return Finding::new(rule, Verdict::Unproven)
-            .row(&row.row)
-            .missing(PRODUCT)
-            .at(batch.place);
+    let known = match level(batch, row.value.measured_on, strength_of) {
+        Ok(known) => known,
+        Err(missing) => {
+            return Finding::new(rule, Verdict::Unproven)
+                .row(&row.row)
+                .missing(missing)
+                .at(batch.place);
+        }
     };
-    let known: Known<A, OnProductAsMade> = divided_by(batch, product, strength_of);
     let limit = row.value.limit.map(Level::of);
     let finding = known.against(rule, limit).row(&row.row);
     let nitrite = row.value.agents == Agents::Nitrite;
@@ -406,7 +433,7 @@ fn hold<A: Agent>(
         None => finding,
     };
     let wrong = finding.verdict != Verdict::Meets && finding.missing.is_none();
-    match mend(batch, row.value.limit, product, strength_of) {
+    match mend(batch, &row.value, strength_of) {
         Some(mend) if wrong => finding.mend(mend),
         _ => finding,
     }
@@ -428,15 +455,19 @@ fn divided_by<A: Agent, B: Basis>(
     })
 }
 
-/// The most of the only premix under a ceiling.
+/// The most of a premix under a ceiling.
 fn mend<A: Agent>(
     batch: &Batch<'_>,
-    limit: Limit<f64>,
-    product: Range<GreenWeight>,
+    limit: &ProductLimit,
     strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
 ) -> Option<Mend> {
-    let Limit::AtMost(ceiling) = limit else { return None };
-    let (scale, strength) = batch.only_source(strength_of)?;
+    let Limit::AtMost(ceiling) = limit.limit else { return None };
+    if batch.is_pickled() {
+        let ceiling = on_meat(batch, limit.measured_on, ceiling)?;
+        return batch.mend_ceiling(ceiling, &batch.total(strength_of), strength_of);
+    }
+    let product = divisor(batch, limit.measured_on)?;
+    let (Weighed { scale, .. }, strength) = batch.only_source(strength_of)?;
     let premixes = batch.cures.iter().filter_map(|cure| cure.mass);
     let premixes: f64 = premixes.map(|weighed| weighed.mass.value).sum();
     let rest = kilograms((product.low().mass().value - premixes).max(0.0));
@@ -446,6 +477,20 @@ fn mend<A: Agent>(
         (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),
         (None, None) => None,
     }
+}
+
+/// The ceiling of a row as a level on green weight, all weights at their worst.
+pub(super) fn on_meat<A: Agent>(
+    batch: &Batch<'_>,
+    measured_on: MeasuredOn,
+    ceiling: f64,
+) -> Option<Level<A, OnGreenWeight>> {
+    if measured_on == MeasuredOn::Ingoing {
+        return Some(Level::of(ceiling));
+    }
+    let share = batch.as_made()?.low().mass() / batch.green?.high().mass();
+    // A few units in the last place below, for the roundings on the way.
+    Some(Level::of(ceiling * share.value * (1.0 - 8.0 * f64::EPSILON)))
 }
 
 /// The most of a premix under a ceiling, added to the `rest` of a product. The premix is

@@ -38,6 +38,14 @@ const SALT_UNKNOWN: Missing = Missing::new(
     "the salt of the finished ham: with nitrite or nitrate its salt, without it its water activity, or salt and moisture",
     "write analysis = { salt = \"…\", moisture = \"…\", water_activity = 0.9 }",
 );
+const UNCOOKED: Missing = Missing::new(
+    "the fat of an ingredient: the name goes by the mix before it is cooked or smoked",
+    "write fat = \"25 %\" beside each meat, with fat_error where it was analysed",
+);
+const CURED_UNKNOWN: Missing = Missing::new(
+    "whether nitrite or nitrate went in: a plant among the ingredients may bring them",
+    "write the plant as kind \"curing-premix\" with the strength its maker has analysed, or leave it out",
+);
 const FINISHED: Missing = Missing::new(
     "the weight before and after",
     "weigh the meat and the finished batch, and write finished = \"…\"",
@@ -74,8 +82,8 @@ pub struct Named<'a> {
     pub salt: Option<f64>,
     /// Water activity by analysis.
     pub water_activity: Option<f64>,
-    /// Whether nitrite or nitrate went in.
-    pub cured: bool,
+    /// Whether nitrite or nitrate went in, where it is known.
+    pub cured: Option<bool>,
     /// Water among the ingredients.
     pub water: Option<Range<Mass>>,
     /// All ingredients, the water included.
@@ -100,7 +108,7 @@ pub fn named(product: &Named<'_>, authority: Authority, report: &mut impl FnMut(
     let own = |key: &'static str, of: Authority| of == authority && product.sold_as.contains(&key);
     for row in PRODUCT_LIMITS.iter().filter(|row| own(row.value.product_key, row.value.authority)) {
         if let Some(most) = row.value.fat {
-            report(product.fat_at_most(most, &row.row));
+            report(product.fat_at_most(most, row.value.fat_of_uncooked, &row.row));
         }
         if let Some(most) = row.value.water_of_ingredients {
             report(product.water_at_most(most, &row.row));
@@ -147,12 +155,16 @@ impl Named<'_> {
         Finding::new(rule, verdict).found(&known).limit(limit).row(row).at(self.place)
     }
 
-    fn fat_at_most(&self, most: f64, row: &'static Row) -> Finding {
-        let known = match (self.fat, self.changed, self.blend) {
+    fn fat_at_most(&self, most: f64, of_uncooked: bool, row: &'static Row) -> Finding {
+        // What was cooked or dried is analysed as it is then.
+        let mixed = of_uncooked && self.changed;
+        let known = match (self.fat.filter(|_| !mixed), self.changed && !mixed, self.blend) {
             (Some(fat), _, _) => Range::ordered(fat, fat),
             (None, true, _) => return self.unproven(&FAT, row, ANALYSIS),
-            (None, false, None) => return self.unproven(&FAT, row, FAT_UNKNOWN),
             (None, false, Some(blend)) => blend.fat,
+            (None, false, None) => {
+                return self.unproven(&FAT, row, if mixed { UNCOOKED } else { FAT_UNKNOWN });
+            }
         };
         self.held(&FAT, row, known, most, IN_PRODUCT)
     }
@@ -215,33 +227,47 @@ impl Named<'_> {
     }
 
     /// With nitrite or nitrate, salt; without, salt in the water or water activity; and either
-    /// way the weight that was lost.
+    /// way the weight that was lost. Where it is not known which, both are met or it is open.
     fn country_ham(&self, report: &mut impl FnMut(Finding)) {
         for Cited { value: row, row: cited } in &COUNTRY_HAM {
             if let Some(loss) = row.loss {
                 report(self.weighs_at_most(&HAM, 100.0 - loss, cited));
             }
-            if let Some(least) = row.salt.filter(|_| self.cured) {
-                report(match self.salt {
+            if let Some(least) = row.salt.filter(|_| self.cured != Some(false)) {
+                report(self.if_cured(match self.salt {
                     Some(salt) => self.at_least(&HAM, cited, salt, least, IN_HAM),
                     None => self.unproven(&HAM, cited, SALT_UNKNOWN),
-                });
+                }));
             }
-            let (Some(brine), Some(activity), false) = (row.brine, row.activity, self.cured) else {
-                continue;
-            };
-            let dry = self.water_activity.is_some_and(|found| found <= activity);
-            let phase = self.salt.zip(self.moisture).map(|(s, w)| 100.0 * s / (s + w));
-            report(match phase {
-                // Either of the two is enough.
-                _ if dry => Finding::new(&HAM, Verdict::Meets).row(cited).at(self.place),
-                Some(phase)
-                    if phase.is_finite() && (phase >= brine || self.water_activity.is_some()) =>
-                {
-                    self.at_least(&HAM, cited, phase, brine, IN_WATER)
-                }
-                _ => self.unproven(&HAM, cited, SALT_UNKNOWN),
-            });
+            let of_water = row.brine.zip(row.activity).filter(|_| self.cured != Some(true));
+            if let Some((brine, activity)) = of_water {
+                report(self.if_cured(self.salted_or_dry(brine, activity, cited)));
+            }
+        }
+    }
+
+    /// Salt in the water, or a water activity: either of the two is enough.
+    fn salted_or_dry(&self, brine: f64, activity: f64, cited: &'static Row) -> Finding {
+        let dry = self.water_activity.is_some_and(|found| found <= activity);
+        let phase = self.salt.zip(self.moisture).map(|(s, w)| 100.0 * s / (s + w));
+        match phase {
+            _ if dry => Finding::new(&HAM, Verdict::Meets).row(cited).at(self.place),
+            Some(phase)
+                if phase.is_finite() && (phase >= brine || self.water_activity.is_some()) =>
+            {
+                self.at_least(&HAM, cited, phase, brine, IN_WATER)
+            }
+            _ => self.unproven(&HAM, cited, SALT_UNKNOWN),
+        }
+    }
+
+    /// A row for what is cured, or for what is not, may be another's where it is not known.
+    fn if_cured(&self, finding: Finding) -> Finding {
+        match (self.cured, finding.verdict) {
+            (None, Verdict::Breaks) => {
+                Finding { verdict: Verdict::Unproven, ..finding }.missing(CURED_UNKNOWN)
+            }
+            _ => finding,
         }
     }
 
@@ -261,7 +287,8 @@ impl Named<'_> {
 }
 
 /// Holds the blend of the meats against the fat it is to have: *breaks* when even the ranges of
-/// the lots do not explain the difference, *unproven* where they may.
+/// the lots do not explain the difference, and *meets* with a note where they may, since a target
+/// is an aim and no limit.
 pub fn target(blend: Option<Lot>, wanted: Placed<Range<f64>>, report: &mut impl FnMut(Finding)) {
     let share = |percent| Share { percent, of: IN_BLEND };
     let (low, high) = (wanted.value.low(), wanted.value.high());

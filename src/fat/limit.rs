@@ -12,6 +12,8 @@ pub struct CompositionLimit {
     pub product: &'static str,
     /// Fat at most, percent.
     pub fat: Option<f64>,
+    /// Whether the fat is that of the product before it is cooked or smoked.
+    pub fat_of_uncooked: bool,
     /// Water at most, percent of all ingredients, itself included.
     pub water_of_ingredients: Option<f64>,
     /// Added water at most, percent.

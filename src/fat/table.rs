@@ -6310,7 +6310,7 @@ pub static MEASURES: [Cited<KitchenMeasure>; 244] = [
 /// Composition of named products, United States
 pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/ground-beef", product: "chopped beef, ground beef", fat: Some(30.0), water_of_ingredients: None, added_water: Some(0.0), fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/ground-beef", product: "chopped beef, ground beef", fat: Some(30.0), fat_of_uncooked: false, water_of_ingredients: None, added_water: Some(0.0), fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "chopped-beef-ground-beef-319-15-a",
@@ -6321,7 +6321,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/hamburger", product: "hamburger", fat: Some(30.0), water_of_ingredients: None, added_water: Some(0.0), fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/hamburger", product: "hamburger", fat: Some(30.0), fat_of_uncooked: false, water_of_ingredients: None, added_water: Some(0.0), fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "hamburger-319-15-b",
@@ -6332,7 +6332,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/fabricated-steak", product: "fabricated beef or veal steak", fat: Some(30.0), water_of_ingredients: None, added_water: Some(0.0), fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/fabricated-steak", product: "fabricated beef or veal steak", fat: Some(30.0), fat_of_uncooked: false, water_of_ingredients: None, added_water: Some(0.0), fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "fabricated-beef-or-veal-steak-319-15-d",
@@ -6343,7 +6343,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/uncooked-sausage", product: "sausage that is not cooked", fat: None, water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/uncooked-sausage", product: "sausage that is not cooked", fat: None, fat_of_uncooked: false, water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "sausage-that-is-not-cooked-319-140",
@@ -6354,7 +6354,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/cooked-sausage", product: "Polish sausage, cotto salami, braunschweiger, liver sausage and similar cooked sausage", fat: None, water_of_ingredients: None, added_water: Some(10.0), fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/cooked-sausage", product: "Polish sausage, cotto salami, braunschweiger, liver sausage and similar cooked sausage", fat: None, fat_of_uncooked: false, water_of_ingredients: None, added_water: Some(10.0), fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "polish-sausage-cotto-salami-braunschweiger-liver-sausage-and",
@@ -6365,7 +6365,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/fresh-beef-sausage", product: "fresh beef sausage", fat: Some(30.0), water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/fresh-beef-sausage", product: "fresh beef sausage", fat: Some(30.0), fat_of_uncooked: false, water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "fresh-beef-sausage-319-142",
@@ -6376,7 +6376,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/breakfast-sausage", product: "breakfast sausage", fat: Some(50.0), water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/breakfast-sausage", product: "breakfast sausage", fat: Some(50.0), fat_of_uncooked: false, water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "breakfast-sausage-319-143",
@@ -6387,7 +6387,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/italian-sausage", product: "Italian sausage products", fat: Some(35.0), water_of_ingredients: None, added_water: None, fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/italian-sausage", product: "Italian sausage products", fat: Some(35.0), fat_of_uncooked: true, water_of_ingredients: None, added_water: None, fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "italian-sausage-products-319-145-a-c",
@@ -6398,7 +6398,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/italian-sausage", product: "Italian sausage products", fat: None, water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/italian-sausage", product: "Italian sausage products", fat: None, fat_of_uncooked: false, water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "italian-sausage-products-319-145-b-2-c",
@@ -6409,7 +6409,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/frankfurter-class", product: "frankfurter, hotdog, wiener, vienna, bologna, knockwurst and similar cooked sausage", fat: Some(30.0), water_of_ingredients: None, added_water: None, fat_and_added_water: Some(40.0) },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/frankfurter-class", product: "frankfurter, hotdog, wiener, vienna, bologna, knockwurst and similar cooked sausage", fat: Some(30.0), fat_of_uncooked: false, water_of_ingredients: None, added_water: None, fat_and_added_water: Some(40.0) },
         row: Row {
             table: "fat/product-limits",
             key: "frankfurter-hotdog-wiener-vienna-bologna-knockwurst-and-simi",
@@ -6420,7 +6420,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/frankfurter-class-with-byproducts", product: "frankfurter class, with byproducts or variety meats", fat: Some(30.0), water_of_ingredients: None, added_water: None, fat_and_added_water: Some(40.0) },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/frankfurter-class-with-byproducts", product: "frankfurter class, with byproducts or variety meats", fat: Some(30.0), fat_of_uncooked: false, water_of_ingredients: None, added_water: None, fat_and_added_water: Some(40.0) },
         row: Row {
             table: "fat/product-limits",
             key: "frankfurter-class-with-byproducts-or-variety-meats-319-180-b",
@@ -6431,7 +6431,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/ham-patties", product: "ham patties", fat: Some(35.0), water_of_ingredients: None, added_water: None, fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/ham-patties", product: "ham patties", fat: Some(35.0), fat_of_uncooked: false, water_of_ingredients: None, added_water: None, fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "ham-patties-319-105-d",
@@ -6442,7 +6442,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/fresh-pork-sausage", product: "fresh pork sausage", fat: Some(50.0), water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/fresh-pork-sausage", product: "fresh pork sausage", fat: Some(50.0), fat_of_uncooked: false, water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "fresh-pork-sausage-cfr9-319-141",
@@ -6453,7 +6453,7 @@ pub static PRODUCT_LIMITS: [Cited<CompositionLimit>; 14] = [
         },
     },
     Cited {
-        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/whole-hog-sausage", product: "whole hog sausage", fat: Some(50.0), water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
+        value: CompositionLimit { authority: crate::authority::Authority::UsFsis, product_key: "us/whole-hog-sausage", product: "whole hog sausage", fat: Some(50.0), fat_of_uncooked: false, water_of_ingredients: Some(3.0), added_water: None, fat_and_added_water: None },
         row: Row {
             table: "fat/product-limits",
             key: "whole-hog-sausage-cfr9-319-144",

@@ -1,11 +1,13 @@
 use uom::si::f64::Mass;
 
-use super::document::{Component, Ingredient, Kind, Recipe};
+use super::curing::brings_unknown;
+use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
 use crate::fat::{self, Lot, Named, Part, blend};
 use crate::finding::{Finding, Force, Limit, Rule, Share, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::salt::{Brine, USUAL_LEAST, USUAL_MOST, solubility_row};
+use crate::store::HOME_REFRIGERATOR;
 use crate::units::{Amount, Reading, Scale};
 
 const SALT: Rule = Rule::new("salt/level", "as much salt as is usual", Force::Advice);
@@ -32,18 +34,17 @@ impl Recipe<'_> {
             return;
         }
         let found = component.proximates;
-        let cooked = component.steps.iter().any(|step| step.kind.heats() && step.to.is_some());
         let product = Named {
             sold_as: &component.sold_as,
             blend: self.blend(component, |i| !i.in_pickle),
-            changed: cooked,
+            changed: component.steps.iter().any(changes),
             fat: found.fat,
             moisture: found.moisture,
             protein: found.protein,
             other_protein: found.other_protein.unwrap_or(0.0),
             salt: found.salt,
             water_activity: found.water_activity,
-            cured: component.ingredients.iter().any(|i| i.kind == Kind::CuringPremix),
+            cured: cured(component),
             water: self.water(component),
             all: self.sum(component, |_| true),
             green: self.sum(component, |i| i.kind.is_green()),
@@ -66,7 +67,7 @@ impl Recipe<'_> {
     }
 
     /// The blend of some ingredients. Meat whose fat is not said leaves it unknown; salt,
-    /// premixes and water hold none; anything else may hold any.
+    /// premixes and water hold none; oil is fat; anything else may hold any.
     pub(super) fn blend(
         &self,
         component: &Component<'_>,
@@ -82,10 +83,15 @@ impl Recipe<'_> {
                     (Some(fat), Some(error), _) => Lot::analysed(fat, error).ok()?,
                     (Some(fat), None, _) => Lot::labelled(fat).ok()?,
                     (None, _, Kind::Meat | Kind::Fish | Kind::Milk) => return None,
-                    (None, _, Kind::Other) => {
+                    (
+                        None,
+                        _,
+                        Kind::Water | Kind::Salt | Kind::CuringPremix | Kind::Additive(_),
+                    ) => Lot::analysed(0.0, 0.0).ok()?,
+                    (None, _, Kind::Oil) => Lot::analysed(100.0, 0.0).ok()?,
+                    (None, ..) => {
                         Lot { fat: Range::ordered(0.0, 100.0), water: None, protein: None }
                     }
-                    (None, _, _) => Lot::analysed(0.0, 0.0).ok()?,
                 };
                 Some(Part { mass: self.shown(mass, ingredient.scale)?, lot })
             })
@@ -159,16 +165,31 @@ impl Recipe<'_> {
         };
         let stated = component.cure.and_then(|cure| cure.at).map(|at| at.value);
         // Where the temperature is not said, that of melting ice: it dissolves least.
-        let Some(at) = stated.or_else(|| Reading::new(32.0, Scale::Fahrenheit).ok()) else {
-            return;
-        };
-        let Ok(saturated) = Brine::saturated_at(at) else { return };
-        let share = |brine: Brine| Share { percent: brine.percent(), of: IN_BRINE };
-        let known = Range::ordered(share(weakest), share(strongest));
-        let limit = Limit::AtMost(share(saturated));
-        let finding = Finding::new(&BRINE, limit.judge(&known)).found(&known).limit(limit);
+        let at = stated.or_else(|| Reading::new(32.0, Scale::Fahrenheit).ok());
+        let Some(saturated) = at.and_then(solubility_row) else { return };
+        let share = |percent| Share { percent, of: IN_BRINE };
+        let known = Range::ordered(share(weakest.percent()), share(strongest.percent()));
+        let limit = Limit::AtMost(share(saturated.value.percent));
         let place = component.cure.map_or(component.place, |cure| cure.place);
-        let row = solubility_row(at).map(|row| &row.row);
-        report(row.map_or(finding, |row| finding.row(row)).at(place));
+        let finding = Finding::new(&BRINE, limit.judge(&known)).found(&known).limit(limit);
+        report(finding.row(&saturated.row).at(place));
+    }
+}
+
+/// Whether nitrite or nitrate went in; `None` where a plant may have brought them.
+fn cured(component: &Component<'_>) -> Option<bool> {
+    let premix = component.holds(&[Kind::CuringPremix]);
+    if !premix && component.ingredients.iter().any(brings_unknown) { None } else { Some(premix) }
+}
+
+/// Whether a step cooks or dries: what is left to stand, unless it is in the cold, dries.
+fn changes(step: &Step) -> bool {
+    let cold = Limit::AtMost(HOME_REFRIGERATOR.value.on(Scale::Fahrenheit));
+    match step.kind {
+        StepKind::Cook | StepKind::Smoke | StepKind::ColdSmoke | StepKind::Ferment => true,
+        StepKind::Hold => {
+            step.to.is_some() || step.at.is_none_or(|at| cold.met_by(at.value) != Some(true))
+        }
+        _ => false,
     }
 }

@@ -6,7 +6,7 @@ use crate::cure::{
     self, Addition, Batch, Cure, GreenWeight, Method, NITRATE_PRACTICE, Pickle, PickleWeight,
     Premix, Weighed, skin_free,
 };
-use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::{Range, widened};
 use crate::store::HOME_REFRIGERATOR;
@@ -52,7 +52,11 @@ impl Recipe<'_> {
             report(Finding::new(&NO_PREMIX, Verdict::Unproven).at(place).missing(NOTHING_CURES));
         }
         let (cures, additions) = self.brings(component);
-        if !cured && additions.is_empty() {
+        // An acid in a sauce speeds no cure.
+        let flesh = component.food.is_meat()
+            || component.food == Food::Fish
+            || component.holds(&[Kind::Meat, Kind::Fish]);
+        if !cured && (additions.is_empty() || !flesh) {
             return;
         }
         let batch = self.batch(component, &cures, &additions, place);
@@ -60,13 +64,15 @@ impl Recipe<'_> {
         let mut verdicts = Verdicts::default();
         for &authority in &self.held_to {
             answered |= cure::answers(&batch, authority);
+            let mut own = Verdicts::default();
             cure::check(&batch, authority, self.date, &mut |finding| {
-                verdicts.note(&finding);
+                own.note(&finding);
                 report(finding);
             });
+            verdicts.add(&own);
         }
         if !answered {
-            report(cure::unanswered(place));
+            report(cure::unanswered(&batch));
         }
         verdicts.differ(place, report);
         cure::claim(&batch, report);
@@ -106,8 +112,7 @@ impl Recipe<'_> {
     /// Nitrite and ascorbates, ingoing on green weight, mg/kg.
     pub(super) fn ingoing(&self, component: &Component<'_>) -> [Option<Range<f64>>; 2] {
         // What a plant brings is not known.
-        let juice = |i: &Ingredient<'_>| i.kind != Kind::CuringPremix && names_a_juice(&i.name);
-        if component.ingredients.iter().any(juice) {
+        if component.ingredients.iter().any(brings_unknown) {
             return [None, None];
         }
         let (cures, additions) = self.brings(component);
@@ -132,6 +137,7 @@ impl Recipe<'_> {
                 matches!(cure.method, Some(Method::DryRub | Method::Immersion))
             });
         let meats = || component.ingredients.iter().filter(|i| i.kind == Kind::Meat);
+        let skin = by_skin && meats().any(|meat| meat.skin_on != Some(false));
         Batch {
             scaled: component
                 .ingredients
@@ -139,9 +145,11 @@ impl Recipe<'_> {
                 .filter(divides)
                 .all(|ingredient| self.scale_of(ingredient).is_some()),
             cured_as: &component.cured_as,
-            product: self.sum(component, |i| !i.in_pickle),
+            // An ingredient of the pickle without a weight leaves what is taken up unknown.
+            product: self.sum(component, |_| true).and(self.sum(component, |i| !i.in_pickle)),
             method: cure.and_then(|cure| cure.method),
             green: self.green(component, by_skin),
+            with_skin: self.sum(component, |i| skin && i.kind.is_green()),
             scale_error: self.instruments.scale_error,
             cures,
             pickle: self.pickle(component),
@@ -219,10 +227,22 @@ impl Recipe<'_> {
         GreenWeight::range(sum?).ok()
     }
 
+    /// The pickle. A premix or an additive that is no part of it would be counted by what is
+    /// taken up, and may be rubbed on: then nothing is known of it.
     fn pickle(&self, component: &Component<'_>) -> Option<Pickle> {
+        let beside = |i: &Ingredient<'_>| {
+            !i.in_pickle && matches!(i.kind, Kind::CuringPremix | Kind::Additive(_))
+        };
+        if component.ingredients.iter().any(beside) {
+            return None;
+        }
         let weight = PickleWeight::range(self.sum(component, |i| i.in_pickle)?).ok()?;
-        let cure = component.cure?;
-        Some(Pickle { weight, taken_up: cure.taken_up, equilibrium: cure.equilibrium })
+        let cure = component.cure;
+        Some(Pickle {
+            weight,
+            taken_up: cure.and_then(|cure| cure.taken_up),
+            equilibrium: cure.and_then(|cure| cure.equilibrium),
+        })
     }
 
     /// A rub or a pickle works its way inwards for days: how long, and how cold, is part of
@@ -249,24 +269,40 @@ impl Recipe<'_> {
 
 /// Plants that are cures by another name, where they are not written as one.
 fn juices(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-    for ingredient in &component.ingredients {
-        if ingredient.kind != Kind::CuringPremix && names_a_juice(&ingredient.name) {
-            report(
-                Finding::new(&JUICE, Verdict::Unproven)
-                    .missing(JUICE_STRENGTH)
-                    .at(ingredient.place),
-            );
-        }
+    for ingredient in component.ingredients.iter().filter(|i| brings_unknown(i)) {
+        let finding = Finding::new(&JUICE, Verdict::Unproven).missing(JUICE_STRENGTH);
+        report(finding.at(ingredient.place));
     }
 }
 
+/// Whether an ingredient is a plant that brings nitrite or nitrate, and nobody says how much.
+pub(super) fn brings_unknown(ingredient: &Ingredient<'_>) -> bool {
+    ingredient.kind != Kind::CuringPremix && names_a_juice(&ingredient.name)
+}
+
+/// The beginnings of the names of plants that take up much nitrate.
+const PLANTS: [&str; 11] = [
+    "celer",
+    "chard",
+    "vegetable",
+    "beet",
+    "spinach",
+    "lettuce",
+    "rocket",
+    "arugula",
+    "rucola",
+    "parsley",
+    "mangold",
+];
+
+/// What is made of them where they cure: chopped, they season.
+const FORMS: [&str; 6] = ["powder", "juice", "ferment", "cultured", "extract", "concentrate"];
+
 fn names_a_juice(name: &str) -> bool {
     let name = name.to_lowercase();
-    let plant = ["celery", "chard", "vegetable"].iter().any(|plant| name.contains(plant));
-    let form = ["powder", "juice", "ferment", "cultured", "extract"]
-        .iter()
-        .any(|form| name.contains(form));
-    plant && form
+    let mut words = name.split(|letter: char| !letter.is_alphanumeric());
+    let plant = words.any(|word| PLANTS.iter().any(|plant| word.starts_with(plant)));
+    plant && FORMS.iter().any(|form| name.contains(form))
 }
 
 /// Nitrate in what is cooked before it had a week to work.
@@ -275,13 +311,16 @@ fn quick_nitrate(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
     let bringing = component.ingredients.iter().find(|i| i.strength.is_some_and(brings));
     let cooked = component.steps.iter().any(|step| step.kind.heats() && step.to.is_some());
     let (Some(premix), true) = (bringing, cooked && component.food != Food::Bacon) else { return };
-    let waited = |step: &super::document::Step| {
-        matches!(step.kind, StepKind::Hold | StepKind::Refrigerate).then_some(step.time)?
+    let waits = |step: &&super::document::Step| {
+        use StepKind::{ColdSmoke, Ferment, Hold, Refrigerate};
+        matches!(step.kind, Hold | Refrigerate | Ferment | ColdSmoke)
     };
-    let before = component.steps.iter().take_while(|step| step.to.is_none()).filter_map(waited);
-    let times = component.cure.and_then(|cure| cure.time).into_iter().chain(before);
-    let longest: Time =
-        times.map(|time| time.value.low()).fold(days(0.0), |a, b| if a > b { a } else { b });
+    let least = |time: Placed<Range<Time>>| time.value.low();
+    let before = component.steps.iter().take_while(|step| step.to.is_none()).filter(waits);
+    let stood = before.filter_map(|step| step.time).map(least).fold(days(0.0), |a, b| a + b);
+    // The cure itself may be written as steps too.
+    let cured = component.cure.and_then(|cure| cure.time).map_or(days(0.0), least);
+    let longest = if cured > stood { cured } else { stood };
     let enough = days(NITRATE_PRACTICE.value);
     let known = Range::ordered(longest, longest);
     let finding = Finding::new(&QUICK_NITRATE, Verdict::Meets)
@@ -297,7 +336,7 @@ fn quick_nitrate(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
     });
 }
 
-/// What the authorities say about one agent, to see whether they differ.
+/// What authorities say about each agent, to see whether they differ.
 #[derive(Default)]
 struct Verdicts {
     /// For nitrite and for nitrate, a row that is met and one that is broken.
@@ -317,6 +356,14 @@ impl Verdicts {
             Verdict::Meets => *meets = meets.or(row),
             Verdict::Breaks => *breaks = breaks.or(row),
             Verdict::Unproven => {}
+        }
+    }
+
+    /// Takes in what one authority says: it allows what breaks none of its rows.
+    fn add(&mut self, own: &Self) {
+        for ((meets, breaks), (met, broken)) in self.rows.iter_mut().zip(own.rows) {
+            *breaks = breaks.or(broken);
+            *meets = meets.or(met.filter(|_| broken.is_none()));
         }
     }
 

@@ -159,7 +159,7 @@ fn product<'a>(sold_as: &'a [&'static str]) -> Named<'a> {
         other_protein: 0.0,
         salt: None,
         water_activity: None,
-        cured: false,
+        cured: Some(false),
         water: Range::exactly(kilograms(0.0)).ok(),
         all: Range::exactly(kilograms(1.0)).ok(),
         green: None,

@@ -1,20 +1,25 @@
 //! Salt, brine, fat and names in recipe documents, and recipes for another batch.
 
+use greenweight::salt::solubility_row;
+use greenweight::units::{Reading, Scale};
 use rstest::rstest;
 use serde_json::Value;
 
 use super::{check_text, of_rule, root};
 
 fn report(component: &str, ingredients: &[&str], steps: &str) -> Value {
+    check_text(&text(component, ingredients, steps)).1
+}
+
+fn text(component: &str, ingredients: &[&str], steps: &str) -> String {
     let ingredients: String = ingredients
         .iter()
         .map(|keys| format!("[[component.ingredient]]\nname = \"x\"\n{keys}\n"))
         .collect();
-    check_text(&format!(
+    format!(
         "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nscale = \"0.1 g\"\nthermometer = \"1 °F\"\n\
          [[component]]\nname = \"a\"\nfood = \"ground-meat\"\n{component}\n{ingredients}{steps}"
-    ))
-    .1
+    )
 }
 
 fn verdicts(report: &Value, rule: &str) -> Vec<String> {
@@ -42,6 +47,50 @@ fn a_name_limits_the_fat(#[case] fat: &str, #[case] verdict: &str) {
     let report = report("raw = true\nsold_as = [\"us/ground-beef\"]", &[&meat("5 kg", fat)], "");
     assert_eq!(verdicts(&report, "fat/name"), [verdict]);
     assert_eq!(verdicts(&report, "fat/water"), ["meets"]);
+}
+
+// 2 kg to 5 kg of beef with 20 percent: of oil, 3 kg of fat in 7.
+#[rstest]
+#[case::oil("oil", "breaks")]
+#[case::cream("cream", "unproven")]
+#[case::yogurt("yogurt", "unproven")]
+#[case::salt("salt", "meets")]
+fn what_goes_in_beside_the_meat_brings_its_fat(#[case] kind: &str, #[case] verdict: &str) {
+    let beef = meat("5 kg", "fat = \"20 %\"\nfat_error = \"1 %\"");
+    let other = format!("kind = \"{kind}\"\namount = \"2 kg\"");
+    let report = report("raw = true\nsold_as = [\"us/ground-beef\"]", &[&beef, &other], "");
+    assert_eq!(verdicts(&report, "fat/name"), [verdict]);
+}
+
+// 9 CFR 319.145(c): 35 percent of fat, by the product before it is cooked or smoked.
+#[rstest]
+#[case::lean("", "fat = \"30 %\"\nfat_error = \"0 %\"", "meets")]
+#[case::fat("", "fat = \"36 %\"\nfat_error = \"0 %\"", "breaks")]
+#[case::analysed_when_cooked(
+    "analysis = { fat = \"38 %\" }",
+    "fat = \"30 %\"\nfat_error = \"0 %\"",
+    "meets"
+)]
+#[case::analysed_when_cooked_alone("analysis = { fat = \"30 %\" }", "", "unproven")]
+fn an_italian_sausage_is_held_to_its_fat_before_it_is_cooked(
+    #[case] analysis: &str,
+    #[case] fat: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!("sold_as = [\"us/italian-sausage\"]\n{analysis}");
+    let report = report(&component, &[&meat("5 kg", fat)], COOKED);
+    assert_eq!(verdicts(&report, "fat/name"), [verdict]);
+}
+
+#[rstest]
+#[case::dried("do = \"hold\"\nat = \"55 °F\"\nfor = \"30 days\"", "unproven")]
+#[case::fermented("do = \"ferment\"\nat = \"70 °F\"\nfor = \"2 days\"", "unproven")]
+#[case::kept_cold("do = \"hold\"\nat = \"38 °F\"\nfor = \"12 h\"", "meets")]
+fn what_dries_is_not_judged_by_its_mix(#[case] step: &str, #[case] verdict: &str) {
+    let beef = meat("5 kg", "fat = \"20 %\"");
+    let step = format!("[[component.step]]\n{step}\n");
+    let report = report("raw = true\nsold_as = [\"us/ground-beef\"]", &[&beef], &step);
+    assert_eq!(verdicts(&report, "fat/name"), [verdict]);
 }
 
 #[test]
@@ -167,6 +216,18 @@ fn a_pickle_of_more_salt_than_its_water_dissolves_is_noticed(
     assert_eq!(verdicts(&report, "salt/brine"), [verdict]);
 }
 
+#[test]
+fn the_limit_of_a_brine_is_the_row_at_or_below_its_temperature() {
+    let water = "kind = \"water\"\namount = \"1 kg\"\npart = \"pickle\"";
+    let salt = "kind = \"salt\"\namount = \"200 g\"\npart = \"pickle\"";
+    let cure = "raw = true\ncure = { method = \"immersion\", at = \"38 °F\" }";
+    let report = report(cure, &[&meat("1 kg", ""), water, salt], "");
+    let finding = of_rule(&report, "salt/brine")[0];
+    let limit = finding["limit"]["figure"].as_f64().unwrap();
+    let at = Reading::new(38.0, Scale::Fahrenheit).unwrap();
+    assert!((limit - solubility_row(at).unwrap().value.percent).abs() < 1e-9, "{finding:#}");
+}
+
 fn scale(times: &str) -> (i32, String, String) {
     let output = std::process::Command::new(env!("CARGO_BIN_EXE_greenweight"))
         .current_dir(root())
@@ -239,6 +300,26 @@ fn a_country_ham_has_lost_weight_and_holds_salt(
     let pork = meat("10.001 kg", "");
     let ingredients: &[&str] = if cured { &[&pork, PREMIX] } else { &[&pork] };
     let mut found = verdicts(&report(&component, ingredients, ""), "fat/country-ham");
+    found.sort();
+    assert_eq!(found, expected);
+}
+
+// Whether a plant brought nitrite is not known: 4 percent of salt is then asked for as well.
+#[rstest]
+#[case::dry_and_salted("salt = \"4 %\", water_activity = 0.91", &["meets", "meets", "meets"])]
+#[case::dry("salt = \"3 %\", water_activity = 0.91", &["meets", "meets", "unproven"])]
+fn a_country_ham_with_celery_powder_is_not_taken_for_uncured(
+    #[case] analysis: &str,
+    #[case] expected: &[&str],
+) {
+    let component = format!(
+        "raw = true\nsold_as = [\"us/country-ham\"]\nfinished = \"8.1 kg\"\nanalysis = {{ {analysis} }}"
+    );
+    let plant = "kind = \"other\"\namount = \"40 g\"";
+    let text = text(&component, &[&meat("10.001 kg", ""), plant], "");
+    let text = text
+        .replace(&format!("name = \"x\"\n{plant}"), &format!("name = \"celery powder\"\n{plant}"));
+    let mut found = verdicts(&check_text(&text).1, "fat/country-ham");
     found.sort();
     assert_eq!(found, expected);
 }

@@ -147,7 +147,44 @@ fn an_additive_by_the_spoon_or_under_a_silent_authority_is_unproven() {
     let spooned = report(FSIS, GROUND, &[MEAT, PREMIX, "kind = \"sodium-ascorbate\""]);
     assert_eq!(verdicts(&spooned, "cure/accelerator"), ["unproven"]);
     let elsewhere = report("\"denmark\"", GROUND, &[MEAT, PREMIX, &additive("phosphate", "4 g")]);
-    assert_eq!(verdicts(&elsewhere, "cure/accelerator"), ["unproven"]);
+    assert_eq!(verdicts(&elsewhere, "cure/phosphate"), ["unproven"]);
+    assert!(of_rule(&elsewhere, "cure/accelerator").is_empty());
+}
+
+const PLAIN: &str = "food = \"whole-meat\"\nraw = true\nfinished = \"10 kg\"";
+
+// Half a percent of the product, 50 g, and 50 g to 10 kg of meat from a pickle.
+#[rstest]
+#[case::mixed_in("40 g", "", &["meets"])]
+#[case::too_much("60 g", "", &["breaks"])]
+#[case::all_of_a_pickle_may_go_in("40 g", "part = \"pickle\"", &["meets", "meets"])]
+#[case::part_of_a_pickle_may_go_in("60 g", "part = \"pickle\"", &["unproven", "unproven"])]
+fn phosphate_without_a_cure_needs_no_method(
+    #[case] amount: &str,
+    #[case] part: &str,
+    #[case] expected: &[&str],
+) {
+    let phosphate = format!("{}\n{part}", additive("phosphate", amount));
+    let report = report(FSIS, PLAIN, &[MEAT, &phosphate]);
+    assert_eq!(verdicts(&report, "cure/phosphate"), expected);
+    for other in ["cure/accelerator", "cure/premix"] {
+        assert!(of_rule(&report, other).is_empty(), "{other}");
+    }
+}
+
+#[rstest]
+#[case::a_sauce("food = \"sauce\"", "kind = \"other\"\namount = \"1 kg\"", &[])]
+#[case::meat("food = \"ground-meat\"\nraw = true", MEAT, &["unproven"])]
+fn an_acid_needs_an_authority_where_there_is_meat(
+    #[case] component: &str,
+    #[case] ingredient: &str,
+    #[case] expected: &[&str],
+) {
+    let acid = additive("citric-acid", "3 g");
+    let report = report("\"us-consumer\"", component, &[ingredient, &acid]);
+    assert_eq!(verdicts(&report, "cure/authority"), expected);
+    let finding = report.to_string();
+    assert!(!finding.contains("leave nitrite and nitrate out"), "{finding}");
 }
 
 const BACON: &str = "food = \"bacon\"\nraw = true\nfinished = \"9.9 kg\"\ncure = { method = \"pumped\", pump = \"10 %\" }";
@@ -182,6 +219,27 @@ fn bacon_may_not_weigh_more_than_the_fresh_belly(#[case] finished: &str, #[case]
     let report = pumped_bacon(&BACON.replace("9.9 kg", finished), "amount = \"5.5 g\"");
     assert_eq!(verdicts(&report, "cure/bacon-weight"), [verdict]);
     assert_eq!(of_rule(&report, "cure/bacon-weight")[0]["force"], "quality");
+}
+
+// Ten kilograms with their skin, nine without it.
+#[rstest]
+#[case::lighter_than_without("skin = true", "8.9 kg", "meets")]
+#[case::between("skin = true", "9.5 kg", "unproven")]
+#[case::heavier_than_with("skin = true", "10.1 kg", "breaks")]
+#[case::not_said("", "9.5 kg", "unproven")]
+#[case::without("skin = false", "9.9 kg", "meets")]
+fn a_rubbed_belly_is_weighed_against_itself_with_its_skin_and_without(
+    #[case] skin: &str,
+    #[case] finished: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!(
+        "food = \"bacon\"\nraw = true\nfinished = \"{finished}\"\ncure = {{ method = \"dry-rub\", at = \"38 °F\", for = \"7 days\" }}"
+    );
+    let report = report(FSIS, &component, &[&format!("{MEAT}\n{skin}"), PREMIX]);
+    assert_eq!(verdicts(&report, "cure/bacon-weight"), [verdict]);
+    let missing = of_rule(&report, "cure/bacon-weight")[0]["missing"].is_string();
+    assert_eq!(missing, verdict == "unproven");
 }
 
 #[test]
@@ -227,6 +285,17 @@ fn the_skin_of_a_belly_takes_up_no_cure(
     assert_eq!(verdicts(&report, "cure/bacon-nitrite"), [verdict]);
     let missing = &of_rule(&report, "cure/bacon-nitrite")[0]["missing"];
     assert_eq!(missing.is_string(), verdict == "unproven");
+}
+
+#[rstest]
+#[case::in_force("2000-01-01", "meets")]
+#[case::before_its_rows("1999-01-01", "unproven")]
+fn the_rows_of_bacon_have_their_days(#[case] date: &str, #[case] verdict: &str) {
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\ndate = {date}\n{SCALES}[[component]]\nname = \"a\"\nfood = \"bacon\"\nraw = true\ncure = {{ method = \"dry-rub\" }}\n\
+         [[component.ingredient]]\nname = \"m\"\n{MEAT}\n[[component.ingredient]]\nname = \"c\"\n{PREMIX}\n"
+    );
+    assert_eq!(verdicts(&check_text(&text).1, "cure/bacon-nitrite"), [verdict]);
 }
 
 #[rstest]
@@ -400,6 +469,10 @@ fn nitrate_for_cheese_is_dosed_to_the_milk(#[case] amount: &str, #[case] verdict
 #[rstest]
 #[case::a_powder("celery powder", &["unproven"])]
 #[case::a_juice("Juice of chard", &["unproven"])]
+#[case::a_concentrate("celery concentrate", &["unproven"])]
+#[case::a_root("beetroot powder", &["unproven"])]
+#[case::a_leaf("Spinach powder, dried", &["unproven"])]
+#[case::a_word_within_another("orchard juice", &[])]
 #[case::a_vegetable("celery, chopped", &[])]
 #[case::a_seed("celery seed", &[])]
 fn a_plant_that_cures_is_not_passed_over(#[case] name: &str, #[case] expected: &[&str]) {
@@ -408,6 +481,19 @@ fn a_plant_that_cures_is_not_passed_over(#[case] name: &str, #[case] expected: &
          [[component.ingredient]]\nname = \"m\"\n{MEAT}\n[[component.ingredient]]\nname = \"{name}\"\nkind = \"other\"\namount = \"40 g\"\n"
     );
     assert_eq!(verdicts(&check_text(&text).1, "cure/vegetable-juice"), expected);
+}
+
+// A tenth of 24 g of a 6.25 % premix in 5 kg of pickle: 30 mg/kg of the meat.
+#[rstest]
+#[case::in_the_pickle("part = \"pickle\"", &["breaks", "meets"])]
+#[case::perhaps_rubbed_on("", &["unproven", "unproven"])]
+fn a_pumped_loin_is_held_to_what_is_pumped_in(#[case] part: &str, #[case] expected: &[&str]) {
+    let component = "food = \"whole-meat\"\nraw = true\ncured_as = [\"ca/cured\"]\ncure = { method = \"pumped\", pump = \"10 %\" }";
+    let water = "kind = \"water\"\namount = \"4.976 kg\"\npart = \"pickle\"";
+    let report = report("\"canada\"", component, &[MEAT, water, &format!("{PREMIX}\n{part}")]);
+    let mut found = verdicts(&report, "cure/ingoing-nitrite");
+    found.sort();
+    assert_eq!(found, expected);
 }
 
 // 24 g of 6.25 % in 10 kg is 150 mg/kg. With 2 kg of ice the whole is 12.024 kg: 124.8.
@@ -425,6 +511,32 @@ fn a_claimed_level_is_recomputed(#[case] claim: &str, #[case] verdict: &str, #[c
     assert_eq!(verdicts(&report, "cure/claimed-level"), [verdict]);
     let note = of_rule(&report, "cure/claimed-level")[0]["note"].as_str().unwrap_or("").to_owned();
     assert!(if why.is_empty() { note.is_empty() } else { note.contains(why) }, "{note}");
+}
+
+// Limits that go by product need no method, and neither does the level on the meat: 150 mg/kg.
+#[rstest]
+#[case::right("150 ppm", PREMIX, "meets")]
+#[case::wrong("60 ppm", PREMIX, "breaks")]
+#[case::by_the_spoon(
+    "150 ppm",
+    "kind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }",
+    "unproven"
+)]
+#[case::in_a_pickle_by_no_method(
+    "150 ppm",
+    "kind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }\namount = \"24 g\"\npart = \"pickle\"",
+    "unproven"
+)]
+fn a_claim_without_a_method_is_not_passed_over(
+    #[case] claim: &str,
+    #[case] premix: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!(
+        "food = \"ground-meat\"\nraw = true\ncured_as = [\"gb/meat-in-general\"]\ncure = {{ ingoing_nitrite = \"{claim}\" }}"
+    );
+    let report = report("\"great-britain\"", &component, &[MEAT, premix]);
+    assert_eq!(verdicts(&report, "cure/claimed-level"), [verdict]);
 }
 
 #[rstest]
@@ -448,17 +560,28 @@ const LONG_CURE: &str = "kind = \"curing-premix\"\nstrength = { sodium-nitrite =
 #[case::after_a_week(", for = \"8 days\"", &[false])]
 #[case::after_a_night(", for = \"12 h\"", &[true])]
 fn nitrate_in_a_quick_cure_is_noted(#[case] time: &str, #[case] past: &[bool]) {
+    assert_eq!(quick_nitrate(time, ""), past);
+}
+
+#[rstest]
+#[case::fermented("ferment", "10 days", false)]
+#[case::fermented_for_a_day("ferment", "1 day", true)]
+#[case::smoked_cold("cold-smoke", "8 days", false)]
+fn nitrate_works_while_it_ferments(#[case] what: &str, #[case] time: &str, #[case] past: bool) {
+    let step = format!("[[component.step]]\ndo = \"{what}\"\nat = \"60 °F\"\nfor = \"{time}\"\n");
+    assert_eq!(quick_nitrate("", &step), [past]);
+}
+
+/// Whether the advice is departed from, where it is given.
+fn quick_nitrate(time: &str, steps: &str) -> Vec<bool> {
     let text = format!(
         "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n{SCALES}[[component]]\nname = \"a\"\nfood = \"ground-meat\"\ncure = {{ method = \"ground\"{time} }}\n\
-         [[component.ingredient]]\nname = \"m\"\n{MEAT}\n[[component.ingredient]]\nname = \"c\"\n{LONG_CURE}\n\
+         [[component.ingredient]]\nname = \"m\"\n{MEAT}\n[[component.ingredient]]\nname = \"c\"\n{LONG_CURE}\n{steps}\
          [[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nto = \"163 °F\"\n"
     );
     let report = check_text(&text).1;
-    let found: Vec<_> = of_rule(&report, "cure/quick-nitrate")
-        .iter()
-        .map(|finding| finding["past_advice"].as_bool().unwrap())
-        .collect();
-    assert_eq!(found, past);
+    let found = of_rule(&report, "cure/quick-nitrate");
+    found.iter().map(|finding| finding["past_advice"].as_bool().unwrap()).collect()
 }
 
 // Denmark holds to 60 as sodium nitrite, on the product; the Union to 80 of the ion, 120 as
@@ -474,6 +597,23 @@ fn authorities_that_differ_are_named() {
     assert_eq!(finding["sources"].as_array().unwrap().len(), 2);
     let alone = report("\"european-union\"", &component, &[MEAT, premix]);
     assert!(of_rule(&alone, "cure/authorities-differ").is_empty());
+}
+
+// Of one authority, one row is met and another broken.
+#[rstest]
+#[case::a_least_amount("\"canada\"", "[\"ca/cured\"]", "8 g")]
+#[case::two_products("\"great-britain\"", "[\"gb/meat-in-general\", \"gb/sterilised\"]", "20 g")]
+fn an_authority_does_not_differ_from_itself(
+    #[case] authority: &str,
+    #[case] products: &str,
+    #[case] amount: &str,
+) {
+    let component = format!("{GROUND}\ncured_as = {products}");
+    let report = report(authority, &component, &[MEAT, &PREMIX.replace("24 g", amount)]);
+    let mut found = verdicts(&report, "cure/ingoing-nitrite");
+    found.sort();
+    assert_eq!(found, ["breaks", "meets"]);
+    assert!(of_rule(&report, "cure/authorities-differ").is_empty());
 }
 
 #[rstest]

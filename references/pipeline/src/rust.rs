@@ -432,11 +432,12 @@ fn statics(table: &Table) -> String {
             array(table, &table.title, &name, "CompositionLimit", judged, |row| {
                 let some = |field: &str| option(row.maybe_number(field).map(number));
                 format!(
-                    "CompositionLimit {{ authority: crate::authority::{}, product_key: {:?}, product: {:?}, fat: {}, water_of_ingredients: {}, added_water: {}, fat_and_added_water: {} }}",
+                    "CompositionLimit {{ authority: crate::authority::{}, product_key: {:?}, product: {:?}, fat: {}, fat_of_uncooked: {}, water_of_ingredients: {}, added_water: {}, fat_and_added_water: {} }}",
                     authority(table, row),
                     row.words("product_key"),
                     row.words("product"),
                     some("fat_max_percent"),
+                    row.has("fat_of_uncooked"),
                     some("water_max_percent"),
                     option(row.maybe_number("added_water_max_percent").or(row.maybe_number("added_water_percent")).map(number)),
                     some("fat_plus_added_water_max_percent"),

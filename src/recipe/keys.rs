@@ -337,11 +337,26 @@ impl<'d, 'i> Keys<'d, 'i> {
         }
     }
 
-    /// The items of an array; none where the key is not there.
-    pub(super) fn items(&self, key: &str, faults: &mut Faults) -> &'d [Spanned<DeValue<'i>>] {
+    /// The items of an array, of at most so many; none where the key is not there.
+    pub(super) fn items(
+        &self,
+        key: &str,
+        most: usize,
+        faults: &mut Faults,
+    ) -> &'d [Spanned<DeValue<'i>>] {
         match self.value(key) {
             None => &[],
             Some(value) => match value.get_ref() {
+                DeValue::Array(items) if items.len() > most => {
+                    let place = items.get(most).map_or(self.place, |item| item.span().into());
+                    let count = items.len();
+                    fault(
+                        faults,
+                        place,
+                        format!("`{key}` has {count} items; {most} are read at most"),
+                    );
+                    &[]
+                }
                 DeValue::Array(items) => items,
                 _ => {
                     Self::wrong_type(value, key, "a list", faults);

@@ -112,12 +112,25 @@ const LETHALITY: &[&str] = &["d", "at", "z", "counted_from", "logs"];
 /// twentieth of it.
 pub const LARGEST: usize = 4 << 20;
 
+/// The most components of a document, and ingredients or steps of a component: what is compared pair by pair
+/// stays short.
+const MANY: usize = 1000;
+
+/// The most of what is short in any kitchen: authorities, names, probes, lethalities, accepted rules.
+const FEW: usize = 100;
+
+/// The most readings: as many as a document can hold.
+const READINGS: usize = LARGEST;
+
+/// The most faults that are told of a document.
+const TOLD: usize = 100;
+
 impl<'a> Recipe<'a> {
     /// Reads a recipe document.
     ///
     /// # Errors
-    /// [`Unreadable`], with every fault that was found and its place: text that is not
-    /// TOML, unknown or missing keys, quantities that could be read in two ways, and
+    /// [`Unreadable`], with every fault that was found and its place, the first hundred of them: text that is not
+    /// TOML, lists of thousands, unknown or missing keys, quantities that could be read in two ways, and
     /// values out of range.
     pub fn read(text: &'a str) -> Result<Self, Unreadable> {
         let mut faults = Faults::new();
@@ -141,6 +154,12 @@ impl<'a> Recipe<'a> {
             Ok(recipe)
         } else {
             faults.sort_by_key(|fault| fault.place.start);
+            let more = faults.len().saturating_sub(TOLD);
+            faults.truncate(TOLD);
+            if more > 0 {
+                let place = faults.last().map_or_else(Place::default, |last| last.place);
+                fault(&mut faults, place, format!("and {more} more faults after this one"));
+            }
             Err(Unreadable { faults })
         }
     }
@@ -151,7 +170,7 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
     keys.name("about", faults);
     let measures = measures(keys, faults);
     let instruments = keys.table("instruments", INSTRUMENTS, faults);
-    let components = keys.items("component", faults);
+    let components = keys.items("component", MANY, faults);
     if components.is_empty() {
         fault(faults, keys.place, "there is no [[component]]: a recipe makes at least one thing");
     }
@@ -187,7 +206,7 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
 
 fn held_to(keys: &Keys<'_, '_>, profile: Option<&Profile>, faults: &mut Faults) -> Vec<Authority> {
     let mut authorities = profile.map_or_else(Vec::new, |profile| profile.authorities.to_vec());
-    let items = keys.items("held_to", faults);
+    let items = keys.items("held_to", FEW, faults);
     for value in items {
         let Some(text) = keys.text_of(value, "held_to", faults) else { continue };
         let authority = one_of(text, "held_to", &Authority::ALL, Authority::key, faults);
@@ -295,19 +314,19 @@ fn component<'i>(
             place: keys.place,
         });
     }
-    let each = |key: &'static str, known, faults: &mut Faults| {
-        let items: &[Spanned<DeValue<'i>>] = keys.items(key, faults);
+    let each = |key: &'static str, known, most, faults: &mut Faults| {
+        let items: &[Spanned<DeValue<'i>>] = keys.items(key, most, faults);
         items
             .iter()
             .filter_map(|value| keys.table_of(value, key, known, faults))
             .collect::<Vec<_>>()
     };
-    let ingredients = each("ingredient", INGREDIENT, faults);
-    let steps = each("step", STEP, faults);
-    let record = each("record", RECORD, faults);
-    let cooling = each("cooling", RECORD, faults);
-    let aims = each("lethality", LETHALITY, faults);
-    let accepted = each("accept", ACCEPT, faults);
+    let ingredients = each("ingredient", INGREDIENT, MANY, faults);
+    let steps = each("step", STEP, MANY, faults);
+    let record = each("record", RECORD, READINGS, faults);
+    let cooling = each("cooling", RECORD, READINGS, faults);
+    let aims = each("lethality", LETHALITY, FEW, faults);
+    let accepted = each("accept", ACCEPT, FEW, faults);
     let ingredients: Vec<_> =
         ingredients.iter().map(|keys| ingredient(keys, measures, faults)).collect();
     let holds_meat = food
@@ -432,7 +451,7 @@ fn products<I: Iterator<Item = &'static str>>(
     faults: &mut Faults,
 ) -> Vec<&'static str> {
     let mut products = Vec::new();
-    for value in keys.items(key, faults) {
+    for value in keys.items(key, FEW, faults) {
         let Some(text) = keys.text_of(value, key, faults) else { continue };
         match known().find(|&name| name == text.text) {
             Some(name) => products.push(name),
@@ -730,7 +749,7 @@ fn recorded_in<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<RecordFil
             fault(faults, keys.place, format!("`{key}` is missing"));
         }
     }
-    let probes = keys.items("inside", faults);
+    let probes = keys.items("inside", FEW, faults);
     let probes: Vec<_> = probes
         .iter()
         .filter_map(|probe| match probe.get_ref() {

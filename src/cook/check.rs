@@ -28,7 +28,7 @@ const ANSWERED: Rule =
 pub const RULES: [Rule; 11] =
     [ENDPOINT, REST, ANSWERED, RECORD, COME_UP, SLOW, HUMIDITY, LETHALITY, REHEAT, PARTIAL, HOT];
 
-const INSIDE: Missing = Missing::new(
+pub(super) const INSIDE: Missing = Missing::new(
     "the inside temperature the cook ends at",
     "write to = \"… °F\", measured in the coldest part",
 );

@@ -34,7 +34,7 @@ pub use humidity::{
 };
 pub use lethality::{Lethality, Resistance};
 pub use parasite::{Freezing, freezing_row};
-pub use process::{Aim, Process, Stage, hot_holding, partial, slow_warming, unread_record};
+pub use process::{Aim, Process, Stage, hot_holding, partial, unread_record};
 pub use record::{Bird, ComeUp, Product, RowHeld, Verdicts, poultry_time};
 pub use table::*;
 

@@ -110,25 +110,26 @@ impl Recipe<'_> {
                 || step.to.is_some()
                 || step.at.is_none_or(|at| cold.met_by(at.value) == Some(false))
         };
-        let stages: Vec<_> = heats()
-            .filter(|(n, step)| *n <= end && warms(step))
-            .map(|(_, step)| Stage {
-                at: step.at.map(|at| at.value),
-                time: step.time.map(|time| time.value),
-                moisture: step.moisture,
-                humidity: step.humidity,
-            })
-            .collect();
-        let slow = slow_stages(component, end, |_| true);
-        let come_up = hottest.and_then(|step| step.come_up).map(|time| longer(time.value, slow));
+        // A cold smoke is none either, and warms the food.
+        let to_the_end = || component.steps.iter().take(end.saturating_add(1));
+        let on_the_way =
+            |step: &&Step| step.kind == StepKind::ColdSmoke || (step.kind.heats() && warms(step));
+        let stage = |step: &Step| Stage {
+            cooks: step.kind != StepKind::ColdSmoke,
+            at: step.at.map(|at| at.value),
+            time: step.time.map(|time| time.value),
+            moisture: step.moisture,
+            humidity: step.humidity,
+        };
+        let stages: Vec<_> = to_the_end().filter(on_the_way).map(stage).collect();
         let process = Process {
             stages: &stages,
             endpoint: inside,
             piece: component.piece,
-            come_up,
-            smoked_cold: slow_stages(component, end, |kind| kind == StepKind::ColdSmoke),
+            come_up: hottest.and_then(|step| step.come_up).map(|time| time.value),
+            fermented: to_the_end().any(|step| step.kind == StepKind::Ferment),
+            chilled_between: to_the_end().skip_while(|step| !on_the_way(step)).any(chills),
             record: &component.record,
-            aims: &component.aims,
             thermometer: self.instruments.thermometer,
             place: plan.place,
         };
@@ -137,8 +138,8 @@ impl Recipe<'_> {
             report(cook::unread_record(named.place));
         }
         let plant = self.held_to.contains(&Authority::UsFsis);
-        if let Some(slow) = slow.filter(|_| component.food.is_meat() && !plant) {
-            report(cook::slow_warming(slow, plan.place));
+        if component.food.is_meat() && !plant {
+            process.check_slow().into_iter().for_each(&mut *report);
         }
         if let Some(first) = broken_off(component) {
             let time = first.time.map(|time| time.value);
@@ -152,7 +153,7 @@ impl Recipe<'_> {
         if !answered {
             report(cook::unanswered(plan.place));
         }
-        process.aims.iter().filter_map(|aim| process.check_lethality(aim)).for_each(report);
+        component.aims.iter().filter_map(|aim| process.check_lethality(aim)).for_each(report);
     }
 
     /// Whether it is held to an edition of the Food Code that says how the food is cooked.
@@ -412,36 +413,6 @@ fn end_of_cook(component: &Component<'_>) -> Option<usize> {
     let recorded = !component.record.is_empty();
     let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
     component.steps.iter().rposition(ends)
-}
-
-/// How long the air around it is between 50 and 130 °F in stages before the cook ends: so long, at
-/// the least, the food is too. `None` where no stage says how long; one that does not is not counted.
-fn slow_stages(
-    component: &Component<'_>,
-    end: usize,
-    counts: impl Fn(StepKind) -> bool,
-) -> Option<Range<Time>> {
-    let limit = cook::FSIS_COME_UP.value;
-    let between = |at: Reading| {
-        let f = at.on(Scale::Fahrenheit).value();
-        f > limit.low_fahrenheit && f < limit.high_fahrenheit
-    };
-    let warms =
-        |step: &Step| counts(step.kind) && (step.kind.heats() || step.kind == StepKind::ColdSmoke);
-    let stages = component.steps.iter().take(end.saturating_add(1));
-    let stages = stages.filter(|step| warms(step) && step.at.is_some_and(|at| between(at.value)));
-    let times = stages.filter_map(|step| step.time).map(|time| time.value);
-    times.reduce(|a, b| a.plus(b).unwrap_or(a))
-}
-
-fn longer(time: Range<Time>, least: Option<Range<Time>>) -> Range<Time> {
-    match least {
-        Some(least) if least.low() > time.low() => Range::ordered(
-            least.low(),
-            if least.high() > time.high() { least.high() } else { time.high() },
-        ),
-        _ => time,
-    }
 }
 
 fn chills(step: &Step) -> bool {

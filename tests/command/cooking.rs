@@ -89,6 +89,39 @@ fn which_animal_decides(
     assert_eq!(of_animal(food, from, to), [expected]);
 }
 
+fn report(held_to: &str, component: &str) -> String {
+    let folder = tempfile::tempdir().unwrap();
+    let document = folder.path().join("a.toml");
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"{held_to}\"]\n[instruments]\nthermometer = \"1 °F\"\n[[component]]\nname = \"a\"\nfood = \"ground-meat\"\n{component}"
+    );
+    std::fs::write(&document, text).unwrap();
+    String::from_utf8(super::check(&[document.to_str().unwrap()]).stdout).unwrap()
+}
+
+#[test]
+fn a_time_whose_ends_read_the_same_is_printed_once_and_one_without_an_end_as_at_least() {
+    let smoke =
+        |time: &str| format!("[[component.step]]\ndo = \"smoke\"\nat = \"120 °F\"\n{time}\n");
+    let cook =
+        "[[component.step]]\ndo = \"cook\"\nat = \"250 °F\"\nfor = \"70 min\"\nto = \"165 °F\"\n";
+    let found =
+        |stages: &[String]| report("us-consumer", &format!("{MEAT}{}{cook}", stages.concat()));
+    let once = found(&[smoke("for = \"70 min\""), smoke("for = \"65 min\"")]);
+    assert!(once.contains("found   2 h 15 min\n"), "{once}");
+    let open = found(&[smoke("for = \"7 h\""), smoke("")]);
+    assert!(open.contains("found   at least 7 h\n"), "{open}");
+}
+
+#[test]
+fn a_mend_of_hours_is_in_whole_minutes_to_the_safe_side() {
+    // 1200 °F h at 23.3 °F above 60 °F are 51.5 hours and some seconds.
+    let ferment =
+        "[[component.step]]\ndo = \"ferment\"\nat = \"83.3 °F\"\nfor = \"60 h\"\nph = 5.0\n";
+    let text = report("us-fsis", &format!("{MEAT}{ferment}"));
+    assert!(text.contains("have it acid within 2 days 3 h 30 min at"), "{text}");
+}
+
 // Hot enough, and not said for how long: what is missing is said.
 #[test]
 fn a_time_that_is_missing_is_named() {

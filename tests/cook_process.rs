@@ -420,12 +420,17 @@ fn reheating_takes_no_more_than_two_hours(#[case] time: f64, #[case] verdict: Ve
 
 #[test]
 fn a_cook_that_is_broken_off_is_never_proven_and_breaks_after_an_hour() {
-    let verdict =
-        |m: Option<f64>, code| partial(m.map(minutes).and_then(exactly), code, PLACE).verdict;
+    let of = |whole, m: Option<f64>, code| {
+        partial(whole, m.map(minutes).and_then(exactly), code, PLACE).map(|f| f.verdict)
+    };
+    let verdict = |m, code| of(Verdict::Breaks, m, code).unwrap();
     assert_eq!(verdict(Some(60.0), true), Verdict::Unproven);
     assert_eq!(verdict(Some(61.0), true), Verdict::Breaks);
     assert_eq!(verdict(Some(61.0), false), Verdict::Unproven);
     assert_eq!(verdict(None, true), Verdict::Unproven);
+    // A whole cook that is heated again is none.
+    assert_eq!(of(Verdict::Meets, Some(61.0), true), None);
+    assert_eq!(of(Verdict::Unproven, Some(61.0), true), Some(Verdict::Unproven));
 }
 
 #[rstest]
@@ -446,6 +451,28 @@ fn hot_food_is_held_at_135_and_a_roast_at_130(
     assert_eq!(finding.missing.is_some(), verdict != Verdict::Meets);
 }
 
+#[test]
+fn food_that_is_held_too_cold_is_told_how_hot_whatever_is_known_of_the_thermometer() {
+    for (off, hot) in [(None, 130.0), (Some("2 °F"), 132.0)] {
+        let off = off.map(|off| read_tolerance(off).unwrap());
+        let finding = hot_holding(fahrenheit(100.0), true, off, PLACE);
+        assert_eq!(finding.mend, Some(Mend::KeepAtOrAbove(fahrenheit(hot))));
+        assert!(finding.missing.unwrap().what.contains("time at this temperature"));
+    }
+}
+
+#[test]
+fn what_takes_too_long_is_told_how_long_it_may_take() {
+    let process = Process { come_up: exactly(hours(7.0)), ..cooked(&[], 160.0) };
+    let mend = of(&process, "cook/come-up").mend;
+    assert_eq!(mend, Some(Mend::HeatWithin(hours(6.0))));
+    let stages = [stage(Some(3.0), None, None)];
+    let plan = plan(Food::Leftovers, Some(165.0), Some(seconds(15.0)));
+    let found = findings(&plan, &cooked(&stages, 165.0), Authority::UsFoodCode2022);
+    let reheated = found.iter().find(|finding| finding.rule.id == "cook/reheat-time").unwrap();
+    assert_eq!(reheated.mend, Some(Mend::HeatWithin(hours(2.0))));
+}
+
 fn aim(logs: f64) -> Aim {
     let z = read_tolerance("10 °F").unwrap();
     let resistance = Resistance::new(seconds(60.0), fahrenheit(150.0), z).unwrap();
@@ -457,7 +484,7 @@ fn lethality_informs_and_never_breaks() {
     // Ten minutes at the temperature of D: ten logs, and 10^0.2 of that at 2 °F more.
     let points = record(&[(0.0, 150.0), (1.0 / 6.0, 150.0)]);
     let process = recorded(&points, Some("2 °F"));
-    let finding = process.check_lethality(&aim(6.0)).unwrap();
+    let finding = process.check_lethality(&aim(6.0));
     assert_eq!((finding.verdict, finding.past_advice), (Verdict::Meets, false));
     let ends = finding.found.unwrap();
     let logs = |measure| match measure {
@@ -467,22 +494,24 @@ fn lethality_informs_and_never_breaks() {
     let factor = 10.0_f64.powf(0.2);
     assert!((logs(ends.low()) - 10.0 / factor).abs() < 1e-9);
     assert!((logs(ends.high()) - 10.0 * factor).abs() < 1e-9);
-    let straddles = process.check_lethality(&aim(10.0)).unwrap();
+    let straddles = process.check_lethality(&aim(10.0));
     assert_eq!(straddles.verdict, Verdict::Unproven);
-    let short = process.check_lethality(&aim(20.0)).unwrap();
+    let short = process.check_lethality(&aim(20.0));
     assert_eq!((short.verdict, short.past_advice), (Verdict::Meets, true));
     assert!(short.note.unwrap().contains("stands in for no row"));
-    let blind = recorded(&points, None).check_lethality(&aim(6.0)).unwrap();
+    let blind = recorded(&points, None).check_lethality(&aim(6.0));
     assert_eq!(blind.verdict, Verdict::Unproven);
-    assert!(Process::unknown(PLACE).check_lethality(&aim(6.0)).is_none());
+    let unread = Process::unknown(PLACE).check_lethality(&aim(6.0));
+    assert_eq!(unread.verdict, Verdict::Unproven);
+    assert!(unread.missing.is_some());
     assert!(!finding.note.unwrap().contains("far apart"));
     // One long step up: reached by the integral, and not by its lower end.
     let steep = record(&[(0.0, 131.0), (1.0, 160.0)]);
     let process = recorded(&steep, Some("0 °F"));
-    let reached = process.check_lethality(&aim(6.0)).unwrap();
+    let reached = process.check_lethality(&aim(6.0));
     assert_eq!(reached.verdict, Verdict::Meets);
     assert!(reached.note.unwrap().contains("far apart"));
-    let not_reached = process.check_lethality(&aim(600.0)).unwrap();
+    let not_reached = process.check_lethality(&aim(600.0));
     assert!(!not_reached.note.unwrap().contains("far apart"));
 }
 

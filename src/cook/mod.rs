@@ -27,7 +27,9 @@ use crate::authority::Authority;
 use crate::food::Food;
 use crate::units::PrintedTemperature;
 
-pub use check::{Animals, Plan, RULES, answers, check, dwell_row, table_for, unanswered};
+pub use check::{
+    Animals, Plan, RULES, answers, check, completes, dwell_row, table_for, unanswered,
+};
 pub use hold::{Hold, food_code, hold_row};
 pub use humidity::{
     HumidityOption, LargePiece, Moisture, humid_time, humidity_options, large_piece,

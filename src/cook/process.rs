@@ -3,7 +3,7 @@ use core::cmp::Ordering;
 use uom::si::f64::{Mass, TemperatureInterval, Time};
 
 use super::ComeUpLimit;
-use super::check::INSIDE;
+use super::check::{INSIDE, above};
 use super::humidity::{Moisture, humidity_options, large_piece};
 use super::lethality::{Lethality, Resistance};
 use super::record::{ComeUp, Product, Verdicts};
@@ -66,7 +66,15 @@ const UNSAID: Missing = Missing::new(
 );
 const TIMED: Missing = Missing::new(
     "a rule for time at this temperature: this version holds none",
-    "hold it at 135 °F (57 °C) or above",
+    "what cannot be kept so hot is cooled at once",
+);
+const WHOLE: Missing = Missing::new(
+    "whether the first cook is a whole one, by its inside temperature and the time it is held there",
+    "write to and hold on the first cook as on the last, the animals and the tolerance of the thermometer, or cook it in one go",
+);
+const READINGS: Missing = Missing::new(
+    "the readings that it is reckoned from",
+    "write them as [[component.record]], or name their file in recorded_in",
 );
 
 const LONG_COOKS: &str = "For bone-in hams and briskets the guideline knows no proof of this time; it names the toxin that survives as the risk.";
@@ -425,11 +433,16 @@ impl Process<'_> {
         })
     }
 
-    /// The lethality of [`Self::record`] by one aim; `None` without a record. It is found between the
-    /// probe at its coldest and at its warmest. Where the sum of lower ends would not reach the aim,
-    /// the note says that the readings are far apart.
+    /// The lethality of [`Self::record`] by one aim. It is found between the probe at its coldest and
+    /// at its warmest. Where the sum of lower ends would not reach the aim, the note says that the
+    /// readings are far apart.
     #[must_use]
-    pub fn check_lethality(&self, aim: &Aim) -> Option<Finding> {
+    pub fn check_lethality(&self, aim: &Aim) -> Finding {
+        let unproven = Finding::new(&LETHALITY, Verdict::Unproven).missing(READINGS).at(aim.place);
+        self.lethality(aim).unwrap_or(unproven)
+    }
+
+    fn lethality(&self, aim: &Aim) -> Option<Finding> {
         let off = self.thermometer.unwrap_or_default();
         let count = || Lethality::new(aim.resistance, aim.counted_from).ok();
         let (mut cold, mut plain, mut warm) = (count()?, count()?, count()?);
@@ -479,7 +492,9 @@ impl Process<'_> {
         let finding =
             |verdict| Finding::new(&REHEAT, verdict).limit(limit).row(&row.row).at(self.place);
         match self.total() {
-            Some(total) => finding(limit.judge(&total)).found(&total),
+            Some(total) => {
+                finding(limit.judge(&total)).found(&total).or_mend(Mend::HeatWithin(row.value))
+            }
             None => finding(Verdict::Unproven).missing(REHEATED),
         }
     }
@@ -491,22 +506,32 @@ pub fn unread_record(place: Place) -> Finding {
     Finding::new(&RECORD, Verdict::Unproven).missing(UNREAD).at(place)
 }
 
-/// A cook in two parts, with a cold time between: `first` is how long the first heating takes.
+/// A cook in two parts, with a cold time between: `first` is how long the first heating takes, and
+/// `completes` whether it is a whole cook by itself, which may be heated again.
 #[must_use]
-pub fn partial(first: Option<Range<Time>>, food_code: bool, place: Place) -> Finding {
+pub fn partial(
+    completes: Verdict,
+    first: Option<Range<Time>>,
+    food_code: bool,
+    place: Place,
+) -> Option<Finding> {
     let row = &FOOD_CODE_2022_OTHER_FIRST_HEATING;
     let finding = |verdict| Finding::new(&PARTIAL, verdict).row(&row.row).at(place);
     let limit = Limit::AtMost(row.value);
-    match first.filter(|_| food_code) {
-        Some(first) if limit.judge(&first) == Verdict::Breaks => {
-            finding(Verdict::Breaks).found(&first).limit(limit).mend(Mend::KeepFor(row.value))
+    Some(match (completes, first.filter(|_| food_code)) {
+        (Verdict::Meets, _) => return None,
+        (Verdict::Unproven, _) => finding(Verdict::Unproven).missing(WHOLE),
+        (Verdict::Breaks, Some(first)) if limit.judge(&first) == Verdict::Breaks => {
+            let found = finding(Verdict::Breaks).found(&first).limit(limit);
+            // A shorter first heating needs the procedure all the same.
+            found.mend(Mend::HeatWithin(row.value)).missing(PROCEDURE)
         }
-        _ => finding(Verdict::Unproven).missing(PROCEDURE),
-    }
+        (Verdict::Breaks, _) => finding(Verdict::Unproven).missing(PROCEDURE),
+    })
 }
 
-/// Food held hot after its cook, by the Food Code: a roast that was cooked by its chart may be
-/// held somewhat colder.
+/// Food held hot after its cook, by the Food Code: a `roast` that was surely cooked by its chart may
+/// be held somewhat colder.
 #[must_use]
 pub fn hot_holding(
     at: Reading,
@@ -523,16 +548,17 @@ pub fn hot_holding(
         Some(off) => at.within(off).unwrap_or(Range::ordered(at, at)),
         None => Range::ordered(at, at),
     };
-    let verdict = match limit.judge(&known) {
-        Verdict::Meets if thermometer.is_some() => Verdict::Meets,
-        // Colder food may be held by time, which is another rule.
-        _ => Verdict::Unproven,
+    let finding = |verdict| {
+        let finding = Finding::new(&HOT, verdict).found(&known).nominal(at);
+        finding.limit(limit).row(&row.row).at(place)
     };
-    let finding =
-        Finding::new(&HOT, verdict).found(&known).nominal(at).limit(limit).row(&row.row).at(place);
-    match (verdict, thermometer) {
-        (Verdict::Meets, _) => finding,
-        (_, None) => finding.missing(THERMOMETER),
-        (_, Some(_)) => finding.missing(TIMED),
+    match (limit.judge(&known), thermometer) {
+        (Verdict::Meets, Some(_)) => finding(Verdict::Meets),
+        (Verdict::Meets, None) => finding(Verdict::Unproven).missing(THERMOMETER),
+        // Colder food may be held by time, which is another rule.
+        _ => {
+            let hot = above(row.value.temperature.on(at.scale()), thermometer);
+            finding(Verdict::Unproven).missing(TIMED).mend(Mend::KeepAtOrAbove(hot))
+        }
     }
 }

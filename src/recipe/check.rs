@@ -61,6 +61,7 @@ impl Recipe<'_> {
             self.check_cure(component, &mut report);
             self.check_composition(component, &mut report);
             self.check_cook(component, &mut report);
+            self.check_aims(component, &mut report);
             self.check_cooling(component, &mut report);
             self.check_smoke(component, &mut report);
             self.check_store(component, &mut report);
@@ -78,31 +79,10 @@ impl Recipe<'_> {
         if component.raw || !cooked_by_rule {
             return;
         }
-        let to = |step: &Step| step.to.map(|to| to.value);
-        let heats = || component.steps.iter().enumerate().filter(|(_, step)| step.kind.heats());
-        let ends = heats().filter(|(_, step)| step.to.is_some());
-        let hottest = ends.max_by(|(_, a), (_, b)| compare(to(a), to(b)));
-        // The rest that counts is the one right after the cook.
-        let next = hottest.and_then(|(n, _)| component.steps.get(n.saturating_add(1)));
-        let rest = next.filter(|step| step.kind == StepKind::Rest);
-        let end = hottest.map_or(component.steps.len(), |(n, _)| n);
-        let hottest = hottest.map(|(_, step)| step);
-        let inside = lower(hottest.and_then(to), highest(component));
-        let planned = hottest.and_then(|step| step.hold).map(|hold| hold.value);
-        let place = hottest.and_then(|step| step.to).map(|to| to.place);
-        let last = heats().next_back().map(|(_, step)| step.place);
-        let plan = Plan {
-            food: component.food,
-            animals: component.animals(),
-            bird: component.bird(),
-            fat: self.blend(component, |i| !i.in_pickle).map(|blend| blend.fat.high()),
-            inside,
-            thermometer: self.instruments.thermometer,
-            planned: hottest.is_some(),
-            held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),
-            rested: rest.and_then(|step| step.time).map(|time| time.value),
-            place: place.or(last).unwrap_or(component.place),
-        };
+        let hottest = hottest(component);
+        let end = hottest.unwrap_or(component.steps.len());
+        let plan = self.plan(component, hottest);
+        let hottest = component.steps.get(end);
         // A hold in the cold is no part of the cook.
         let cold = Limit::AtMost(store::HOME_REFRIGERATOR.value.on(Scale::Fahrenheit));
         let warms = |step: &Step| {
@@ -124,7 +104,7 @@ impl Recipe<'_> {
         let stages: Vec<_> = to_the_end().filter(on_the_way).map(stage).collect();
         let process = Process {
             stages: &stages,
-            endpoint: inside,
+            endpoint: plan.inside,
             piece: component.piece,
             come_up: hottest.and_then(|step| step.come_up).map(|time| time.value),
             fermented: to_the_end().any(|step| step.kind == StepKind::Ferment),
@@ -142,8 +122,12 @@ impl Recipe<'_> {
             process.check_slow().into_iter().for_each(&mut *report);
         }
         if let Some(first) = broken_off(component) {
-            let time = first.time.map(|time| time.value);
-            report(cook::partial(time, self.by_food_code(component), first.place));
+            let completes = self.completes(component, Some(first), |_| true);
+            let step = component.steps.get(first);
+            let time = step.and_then(|step| step.time).map(|time| time.value);
+            let place = step.map_or(component.place, |step| step.place);
+            let code = self.by_food_code(component);
+            cook::partial(completes, time, code, place).into_iter().for_each(&mut *report);
         }
         let mut answered = false;
         for &authority in &self.held_to {
@@ -153,7 +137,55 @@ impl Recipe<'_> {
         if !answered {
             report(cook::unanswered(plan.place));
         }
-        component.aims.iter().filter_map(|aim| process.check_lethality(aim)).for_each(report);
+    }
+
+    /// The lethalities a component aims at, whatever is cooked.
+    fn check_aims(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let (record, thermometer) = (component.record.as_slice(), self.instruments.thermometer);
+        let process = Process { record, thermometer, ..Process::unknown(component.place) };
+        component.aims.iter().map(|aim| process.check_lethality(aim)).for_each(report);
+    }
+
+    /// The cook that ends with a step; of none, what the record shows.
+    fn plan(&self, component: &Component<'_>, end: Option<usize>) -> Plan {
+        let ends = end.and_then(|n| component.steps.get(n));
+        let to = ends.and_then(|step| step.to);
+        let inside = lower(to.map(|to| to.value), highest(component));
+        let planned = ends.and_then(|step| step.hold).map(|hold| hold.value);
+        let last = component.steps.iter().rfind(|step| step.kind.heats()).map(|step| step.place);
+        Plan {
+            food: component.food,
+            animals: component.animals(),
+            bird: component.bird(),
+            fat: self.blend(component, |i| !i.in_pickle).map(|blend| blend.fat.high()),
+            inside,
+            thermometer: self.instruments.thermometer,
+            planned: ends.is_some(),
+            held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),
+            rested: end.and_then(|end| rest_after(component, end)),
+            place: to.map(|to| to.place).or(last).unwrap_or(component.place),
+        }
+    }
+
+    /// Whether the cook that ends with a step is a whole one, by all of these authorities that say how.
+    fn completes(
+        &self,
+        component: &Component<'_>,
+        end: Option<usize>,
+        of: impl Fn(Authority) -> bool,
+    ) -> Verdict {
+        let plan = self.plan(component, end);
+        let authorities = self.held_to.iter().filter(|&&authority| of(authority));
+        let verdicts = authorities.filter_map(|&a| cook::completes(&plan, a, self.date));
+        verdicts.max().unwrap_or(Verdict::Unproven)
+    }
+
+    /// Whether it is a roast, no bird, and surely cooked by the chart of roasts.
+    fn roasted(&self, component: &Component<'_>) -> bool {
+        matches!(component.food, Food::WholeMeat | Food::RawHam)
+            && component.animals() == cook::Animals::NoPoultry
+            && self.completes(component, hottest(component), Authority::is_food_code)
+                == Verdict::Meets
     }
 
     /// Whether it is held to an edition of the Food Code that says how the food is cooked.
@@ -347,7 +379,7 @@ impl Recipe<'_> {
                 ready.push(stay);
             }
             if warm && served && after_the_cook(n) && by_code && !chilled {
-                let roast = matches!(component.food, Food::WholeMeat | Food::RawHam);
+                let roast = self.roasted(component);
                 let off = self.instruments.thermometer;
                 report(cook::hot_holding(at.value, roast, off, at.place));
                 // Hot enough for a shop may be warm by another's rule.
@@ -408,6 +440,24 @@ pub(super) fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
     Range::exactly(100.0 * salt / (salt + moisture)).ok()
 }
 
+/// The step that ends the hottest cook.
+fn hottest(component: &Component<'_>) -> Option<usize> {
+    let ends = component.steps.iter().enumerate().filter(|(_, step)| step.ends_a_cook());
+    let to = |step: &Step| step.to.map(|to| to.value);
+    ends.max_by(|(_, a), (_, b)| compare(to(a), to(b))).map(|(n, _)| n)
+}
+
+/// The rest right after a step: what is held first in air that does not let it cool is no gap.
+fn rest_after(component: &Component<'_>, end: usize) -> Option<Range<Time>> {
+    let to = component.steps.get(end)?.to?.value;
+    let kept = |step: &Step| {
+        let hot = |at: Reading| Limit::AtLeast(to).met_by(at) == Some(true);
+        step.kind == StepKind::Hold && step.at.is_some_and(|at| hot(at.value))
+    };
+    let next = component.steps.iter().skip(end.saturating_add(1)).find(|step| !kept(step))?;
+    (next.kind == StepKind::Rest).then_some(next.time?.value)
+}
+
 /// Where the cook ends: at the last step that names an inside temperature, or by its record.
 fn end_of_cook(component: &Component<'_>) -> Option<usize> {
     let recorded = !component.record.is_empty();
@@ -420,9 +470,9 @@ fn chills(step: &Step) -> bool {
 }
 
 /// The first part of a cook that is chilled and finished later.
-fn broken_off<'c>(component: &'c Component<'_>) -> Option<&'c Step> {
+fn broken_off(component: &Component<'_>) -> Option<usize> {
     let mut steps = component.steps.iter();
-    let first = steps.find(|step| step.ends_a_cook())?;
+    let first = steps.position(Step::ends_a_cook)?;
     steps.find(|step| chills(step))?;
     steps.find(|step| step.ends_a_cook())?;
     Some(first)

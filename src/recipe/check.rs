@@ -5,13 +5,13 @@ use super::{composing, curing};
 use crate::authority::Authority;
 use crate::chill::{self, Cooling, Ferment, Holds, Stay, Was};
 use crate::cook::{self, Plan, Process, Stage};
-use crate::finding::{Finding, Force, Limit, Missing, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::shelf;
 use crate::smoke::{self, ColdSmoke, SmokedFish};
 use crate::store;
-use crate::units::{Reading, Scale, seconds};
+use crate::units::{Reading, seconds};
 use crate::{cure, fat};
 
 const WARM: Rule = Rule::new("store/warm-time", "time above refrigeration", Force::Safety);
@@ -84,11 +84,10 @@ impl Recipe<'_> {
         let plan = self.plan(component, hottest);
         let hottest = component.steps.get(end);
         // A hold in the cold is no part of the cook.
-        let cold = Limit::AtMost(store::HOME_REFRIGERATOR.value.on(Scale::Fahrenheit));
         let warms = |step: &Step| {
             step.kind != StepKind::Hold
                 || step.to.is_some()
-                || step.at.is_none_or(|at| cold.met_by(at.value) == Some(false))
+                || step.at.is_none_or(|at| is_warm(at.value))
         };
         // A cold smoke is none either, and warms the food.
         let to_the_end = || component.steps.iter().take(end.saturating_add(1));
@@ -281,7 +280,9 @@ impl Recipe<'_> {
         }
         let ends = component.steps.iter().filter(|step| step.ends_a_cook());
         let hottest = ends.max_by(|a, b| compare(a.to.map(|to| to.value), b.to.map(|to| to.value)));
-        let cold = hottest.is_none() && smoke.kind == StepKind::ColdSmoke;
+        // What is smoked or cooked besides is not only smoked cold, to whatever temperature.
+        let heated = |step: &Step| matches!(step.kind, StepKind::Smoke | StepKind::Cook);
+        let cold = hottest.is_none() && !component.steps.iter().any(heated);
         let [nitrite, _] = self.ingoing(component);
         let fish = SmokedFish {
             cold,
@@ -302,9 +303,9 @@ impl Recipe<'_> {
             let time = cure.time.map(|time| time.value);
             report(smoke::check_brining(cure.at, time, off, cure.place));
         } else if component.ingredients.iter().any(|ingredient| ingredient.in_pickle) {
-            // A brine without anything that cures is a hold.
-            let before = component.steps.iter().take_while(|step| !smokes(step));
-            for step in before.filter(|step| step.kind == StepKind::Hold) {
+            // A brine without anything that cures is the first hold; a later one is time in the warm.
+            let mut before = component.steps.iter().take_while(|step| !smokes(step));
+            if let Some(step) = before.find(|step| step.kind == StepKind::Hold) {
                 let time = step.time.map(|time| time.value);
                 report(smoke::check_brining(step.at, time, off, step.place));
             }
@@ -317,7 +318,7 @@ impl Recipe<'_> {
         let cooked_at = end_of_cook(component);
         let by_code = self.by_food_code(component);
         let (mut stays, mut held_hot, mut place) = (Vec::new(), Vec::new(), component.place);
-        let mut ready = Vec::new();
+        let (mut ready, mut smoked) = (Vec::new(), Vec::new());
         // Of several stays the longest is pointed at.
         let mut longest: Option<Time> = None;
         let stages: Vec<_> = component
@@ -356,14 +357,16 @@ impl Recipe<'_> {
                 time: step.time.map(|time| time.value),
                 was: if after_the_cook(n) && !chilled { Was::Hot } else { Was::Cold },
             };
-            let ceiling = store::HOME_REFRIGERATOR.value.on(at.value.scale());
-            let warm = Limit::AtMost(ceiling).met_by(at.value) == Some(false);
+            let cheese = component.food == Food::Cheese && step.kind == StepKind::Smoke;
+            if (cheese || step.kind == StepKind::ColdSmoke) && !component.food.is_meat() {
+                smoked.push((stay, at.place));
+                continue;
+            }
+            let warm = is_warm(at.value);
             let before_the_end = cooked_at.is_some_and(|cook| n <= cook);
             let unjudged = match step.kind {
                 // Stages of a cook that ends somewhere are the cook's.
-                StepKind::Smoke | StepKind::Cook => {
-                    !before_the_end && component.food != Food::Cheese
-                }
+                StepKind::Smoke | StepKind::Cook => !before_the_end,
                 StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
                 StepKind::Pack | StepKind::Serve => true,
                 StepKind::Thaw => !self.held_to.iter().any(|&a| store::says_thawing(a)),
@@ -401,15 +404,7 @@ impl Recipe<'_> {
                 continue;
             }
             if warm && unjudged {
-                let known = Range::ordered(at.value, at.value);
-                report(
-                    Finding::new(&WARM, Verdict::Unproven)
-                        .found(&known)
-                        .limit(Limit::AtMost(ceiling))
-                        .row(&store::HOME_REFRIGERATOR.row)
-                        .missing(if dries { DRYING } else { UNJUDGED })
-                        .at(at.place),
-                );
+                report(unjudged_at(at.value, if dries { DRYING } else { UNJUDGED }, at.place));
             }
         }
         let (activity, ph) = (component.proximates.water_activity, component.proximates.ph);
@@ -426,7 +421,55 @@ impl Recipe<'_> {
                 found.into_iter().for_each(&mut *report);
             }
         }
+        self.check_time_in_smoke(component, &smoked, &everywhere, report);
     }
+
+    /// Time in a warm cold smoke, with the rest of the time in the warm. A smoke is not food left standing:
+    /// within the hours of an authority it meets, and beyond them nobody says for how long.
+    fn check_time_in_smoke(
+        &self,
+        component: &Component<'_>,
+        smoked: &[(Stay, Place)],
+        besides: &[Stay],
+        report: &mut impl FnMut(Finding),
+    ) {
+        let warm = |(stay, _): &&(Stay, Place)| is_warm(stay.at);
+        let Some(&(stay, place)) = smoked.iter().find(warm) else { return };
+        let stays: Vec<_> = smoked.iter().map(|(stay, _)| stay).chain(besides).copied().collect();
+        let (activity, ph) = (component.proximates.water_activity, component.proximates.ph);
+        let (mut answered, mut too_long) = (false, false);
+        for &authority in &self.held_to {
+            let stable = shelf::needs_none(activity, ph, authority).is_some();
+            if stable || smoke::says_how_long(authority, component.food) {
+                answered = true;
+                continue;
+            }
+            let found = chill::warm(&stays, authority, place);
+            too_long |= found.is_some_and(|found| found.verdict == Verdict::Breaks);
+            answered |= chill::says_how_long(authority);
+            found
+                .filter(|found| found.verdict != Verdict::Breaks)
+                .into_iter()
+                .for_each(&mut *report);
+        }
+        if too_long || !answered {
+            report(unjudged_at(stay.at, UNJUDGED, place));
+        }
+    }
+}
+
+fn is_warm(at: Reading) -> bool {
+    Limit::AtMost(store::HOME_REFRIGERATOR.value.on(at.scale())).met_by(at) == Some(false)
+}
+
+/// Time in the warm for which no rule of this version is.
+fn unjudged_at(at: Reading, missing: Missing, place: Place) -> Finding {
+    Finding::new(&WARM, Verdict::Unproven)
+        .found(&Range::ordered(at, at))
+        .limit(Limit::AtMost(store::HOME_REFRIGERATOR.value.on(at.scale())))
+        .row(&store::HOME_REFRIGERATOR.row)
+        .missing(missing)
+        .at(place)
 }
 
 fn compare(a: Option<Reading>, b: Option<Reading>) -> core::cmp::Ordering {

@@ -396,8 +396,14 @@ pub enum Mend {
     KeepMoistFor(Time),
     /// Keep the chamber at or below this temperature by the thermometer.
     KeepAtOrBelow(Reading),
+    /// Keep it hot: at or above this temperature by the thermometer.
+    KeepAtOrAbove(Reading),
     /// Keep for at most this long.
     KeepFor(Time),
+    /// Heat it in at most this long.
+    HeatWithin(Time),
+    /// Bring at least this share into it.
+    BringTo(Share),
 }
 
 /// Something a verdict would need and the recipe does not say.

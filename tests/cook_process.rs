@@ -53,7 +53,7 @@ fn of(process: &Process<'_>, rule: &str) -> Finding {
 
 fn stage(time: Option<f64>, moisture: Option<Moisture>, humidity: Option<f64>) -> Stage {
     let time = time.map(hours).and_then(exactly);
-    Stage { at: Some(fahrenheit(180.0)), time, moisture, humidity }
+    Stage { cooks: true, at: Some(fahrenheit(180.0)), time, moisture, humidity }
 }
 
 fn cooked(stages: &[Stage], endpoint: f64) -> Process<'_> {
@@ -71,6 +71,10 @@ const BAG: Option<Moisture> = Some(Moisture::SealedBag);
 #[case::nothing_said(&[stage(Some(2.0), None, None)], 160.0, Verdict::Unproven)]
 #[case::a_casing(&[stage(None, CASING, None), stage(None, BAG, None)], 160.0, Verdict::Meets)]
 #[case::a_casing_for_one_stage_of_two(&[stage(Some(1.0), CASING, None), stage(Some(1.0), None, None)], 160.0, Verdict::Unproven)]
+#[case::a_bag_and_the_rest_not_said(&[stage(Some(3.0), BAG, None), stage(Some(0.2), None, None)], 160.0, Verdict::Unproven)]
+#[case::a_casing_and_then_steam(&[stage(Some(2.0), CASING, None), stage(Some(0.5), STEAM, None)], 160.0, Verdict::Unproven)]
+#[case::a_casing_and_then_steam_for_long_enough(&[stage(Some(1.0), CASING, None), stage(Some(1.0), STEAM, None)], 160.0, Verdict::Meets)]
+#[case::a_casing_for_a_moment(&[stage(Some(0.1), CASING, None), stage(Some(3.0), None, Some(20.0))], 160.0, Verdict::Breaks)]
 #[case::steam_for_half(&[stage(Some(2.0), STEAM, None), stage(Some(2.0), None, Some(20.0))], 145.0, Verdict::Meets)]
 #[case::steam_for_less(&[stage(Some(1.9), STEAM, None), stage(Some(2.1), None, Some(20.0))], 145.0, Verdict::Breaks)]
 #[case::steam_and_the_rest_not_said(&[stage(Some(1.9), STEAM, None), stage(Some(2.1), None, None)], 145.0, Verdict::Unproven)]
@@ -152,6 +156,61 @@ fn the_come_up_of_a_plan(
     assert_eq!(of(&process, "cook/come-up").verdict, verdict);
 }
 
+fn smoked_cold(at: Option<f64>, time: Option<f64>) -> Stage {
+    Stage { cooks: false, at: at.map(fahrenheit), ..stage(time, None, None) }
+}
+
+// A cold smoke before a cook of three hours.
+#[rstest]
+#[case::short(Some(75.0), Some(2.0), None, Verdict::Meets)]
+#[case::long(Some(75.0), Some(20.0), None, Verdict::Unproven)]
+#[case::of_no_known_length(Some(75.0), None, None, Verdict::Unproven)]
+#[case::of_no_known_warmth(None, Some(20.0), None, Verdict::Unproven)]
+#[case::in_the_cold(Some(45.0), Some(20.0), None, Verdict::Meets)]
+#[case::longer_than_what_is_stated(Some(75.0), Some(20.0), Some(2.0), Verdict::Breaks)]
+#[case::of_no_known_length_and_stated(Some(75.0), None, Some(2.0), Verdict::Meets)]
+fn a_cold_smoke_is_part_of_the_way_up(
+    #[case] at: Option<f64>,
+    #[case] time: Option<f64>,
+    #[case] stated: Option<f64>,
+    #[case] verdict: Verdict,
+) {
+    let stages = [smoked_cold(at, time), stage(Some(3.0), CASING, None)];
+    let come_up = stated.map(hours).and_then(exactly);
+    let process = Process { come_up, ..cooked(&stages, 160.0) };
+    assert_eq!(of(&process, "cook/come-up").verdict, verdict);
+    // It is no stage of the cook, and needs no moisture.
+    assert_eq!(of(&process, "cook/humidity").verdict, Verdict::Meets);
+}
+
+#[rstest]
+#[case::short(&[smoked_cold(Some(75.0), Some(2.0))], Some(Verdict::Meets))]
+#[case::long(&[smoked_cold(Some(75.0), Some(9.0))], Some(Verdict::Unproven))]
+#[case::of_no_known_length(&[smoked_cold(Some(75.0), None)], Some(Verdict::Unproven))]
+#[case::long_and_more_of_no_known_length(&[smoked_cold(Some(75.0), Some(9.0)), smoked_cold(Some(75.0), None)], Some(Verdict::Unproven))]
+#[case::of_no_known_warmth_and_short(&[smoked_cold(None, Some(2.0))], Some(Verdict::Meets))]
+#[case::of_no_known_warmth(&[smoked_cold(None, Some(9.0))], Some(Verdict::Unproven))]
+#[case::in_the_cold(&[smoked_cold(Some(45.0), None)], None)]
+#[case::none(&[], None)]
+fn hours_of_warm_air_before_a_cook_are_not_passed_over(
+    #[case] before: &[Stage],
+    #[case] verdict: Option<Verdict>,
+) {
+    // Air is at least as hot as what it heats: the last stage need not say how hot it is.
+    let stages = [before, &[Stage { at: None, ..stage(None, None, None) }]].concat();
+    let finding = cooked(&stages, 160.0).check_slow();
+    assert_eq!(finding.map(|finding| finding.verdict), verdict);
+    let unproven = finding.filter(|finding| finding.verdict == Verdict::Unproven);
+    assert!(unproven.is_none_or(|finding| finding.missing.is_some()));
+}
+
+#[test]
+fn the_fermentation_before_a_cook_is_said_to_be_judged_apart() {
+    let stages = [stage(Some(3.0), CASING, None)];
+    let process = Process { fermented: true, ..cooked(&stages, 160.0) };
+    assert!(of(&process, "cook/come-up").note.unwrap().contains("fermentation"));
+}
+
 fn record(points: &[(f64, f64)]) -> Vec<Point> {
     points.iter().map(|&(h, f)| Point::new(hours(h), fahrenheit(f)).unwrap()).collect()
 }
@@ -179,6 +238,33 @@ fn the_come_up_of_a_record(
     let points = record(points);
     let finding = of(&recorded(&points, off), "cook/come-up");
     assert_eq!(finding.verdict, verdict, "{:?}", finding.found);
+}
+
+// What a probe shows from 60 °F on is not all of the way up.
+#[rstest]
+#[case::nothing_else_said(60.0, None, &[], false, Verdict::Unproven)]
+#[case::stated_besides(60.0, Some(2.0), &[], false, Verdict::Meets)]
+#[case::after_a_long_cold_smoke(60.0, Some(2.0), &[smoked_cold(Some(75.0), Some(20.0))], false, Verdict::Breaks)]
+#[case::from_the_cold(40.0, None, &[], false, Verdict::Meets)]
+#[case::from_the_cold_and_stated_longer(40.0, Some(7.0), &[], false, Verdict::Breaks)]
+#[case::chilled_after_a_smoke(40.0, None, &[smoked_cold(Some(75.0), Some(5.5))], true, Verdict::Unproven)]
+fn a_record_that_begins_warm_does_not_show_all_of_the_way_up(
+    #[case] from: f64,
+    #[case] stated: Option<f64>,
+    #[case] before: &[Stage],
+    #[case] chilled_between: bool,
+    #[case] verdict: Verdict,
+) {
+    let points = record(&[(0.0, from), (1.0, 135.0), (1.5, 160.0)]);
+    let stages = [before, &[stage(None, CASING, None)]].concat();
+    let process = Process {
+        stages: &stages,
+        come_up: stated.map(hours).and_then(exactly),
+        chilled_between,
+        ..recorded(&points, Some("1 °F"))
+    };
+    let finding = of(&process, "cook/come-up");
+    assert_eq!(finding.verdict, verdict, "{finding:?}");
 }
 
 // Table 2, p. 35: 145 °F for 4 min, 144 for 5, 143 for 6.
@@ -334,12 +420,17 @@ fn reheating_takes_no_more_than_two_hours(#[case] time: f64, #[case] verdict: Ve
 
 #[test]
 fn a_cook_that_is_broken_off_is_never_proven_and_breaks_after_an_hour() {
-    let verdict =
-        |m: Option<f64>, code| partial(m.map(minutes).and_then(exactly), code, PLACE).verdict;
+    let of = |whole, m: Option<f64>, code| {
+        partial(whole, m.map(minutes).and_then(exactly), code, PLACE).map(|f| f.verdict)
+    };
+    let verdict = |m, code| of(Verdict::Breaks, m, code).unwrap();
     assert_eq!(verdict(Some(60.0), true), Verdict::Unproven);
     assert_eq!(verdict(Some(61.0), true), Verdict::Breaks);
     assert_eq!(verdict(Some(61.0), false), Verdict::Unproven);
     assert_eq!(verdict(None, true), Verdict::Unproven);
+    // A whole cook that is heated again is none.
+    assert_eq!(of(Verdict::Meets, Some(61.0), true), None);
+    assert_eq!(of(Verdict::Unproven, Some(61.0), true), Some(Verdict::Unproven));
 }
 
 #[rstest]
@@ -360,6 +451,28 @@ fn hot_food_is_held_at_135_and_a_roast_at_130(
     assert_eq!(finding.missing.is_some(), verdict != Verdict::Meets);
 }
 
+#[test]
+fn food_that_is_held_too_cold_is_told_how_hot_whatever_is_known_of_the_thermometer() {
+    for (off, hot) in [(None, 130.0), (Some("2 °F"), 132.0)] {
+        let off = off.map(|off| read_tolerance(off).unwrap());
+        let finding = hot_holding(fahrenheit(100.0), true, off, PLACE);
+        assert_eq!(finding.mend, Some(Mend::KeepAtOrAbove(fahrenheit(hot))));
+        assert!(finding.missing.unwrap().what.contains("time at this temperature"));
+    }
+}
+
+#[test]
+fn what_takes_too_long_is_told_how_long_it_may_take() {
+    let process = Process { come_up: exactly(hours(7.0)), ..cooked(&[], 160.0) };
+    let mend = of(&process, "cook/come-up").mend;
+    assert_eq!(mend, Some(Mend::HeatWithin(hours(6.0))));
+    let stages = [stage(Some(3.0), None, None)];
+    let plan = plan(Food::Leftovers, Some(165.0), Some(seconds(15.0)));
+    let found = findings(&plan, &cooked(&stages, 165.0), Authority::UsFoodCode2022);
+    let reheated = found.iter().find(|finding| finding.rule.id == "cook/reheat-time").unwrap();
+    assert_eq!(reheated.mend, Some(Mend::HeatWithin(hours(2.0))));
+}
+
 fn aim(logs: f64) -> Aim {
     let z = read_tolerance("10 °F").unwrap();
     let resistance = Resistance::new(seconds(60.0), fahrenheit(150.0), z).unwrap();
@@ -371,7 +484,7 @@ fn lethality_informs_and_never_breaks() {
     // Ten minutes at the temperature of D: ten logs, and 10^0.2 of that at 2 °F more.
     let points = record(&[(0.0, 150.0), (1.0 / 6.0, 150.0)]);
     let process = recorded(&points, Some("2 °F"));
-    let finding = process.check_lethality(&aim(6.0)).unwrap();
+    let finding = process.check_lethality(&aim(6.0));
     assert_eq!((finding.verdict, finding.past_advice), (Verdict::Meets, false));
     let ends = finding.found.unwrap();
     let logs = |measure| match measure {
@@ -381,22 +494,24 @@ fn lethality_informs_and_never_breaks() {
     let factor = 10.0_f64.powf(0.2);
     assert!((logs(ends.low()) - 10.0 / factor).abs() < 1e-9);
     assert!((logs(ends.high()) - 10.0 * factor).abs() < 1e-9);
-    let straddles = process.check_lethality(&aim(10.0)).unwrap();
+    let straddles = process.check_lethality(&aim(10.0));
     assert_eq!(straddles.verdict, Verdict::Unproven);
-    let short = process.check_lethality(&aim(20.0)).unwrap();
+    let short = process.check_lethality(&aim(20.0));
     assert_eq!((short.verdict, short.past_advice), (Verdict::Meets, true));
     assert!(short.note.unwrap().contains("stands in for no row"));
-    let blind = recorded(&points, None).check_lethality(&aim(6.0)).unwrap();
+    let blind = recorded(&points, None).check_lethality(&aim(6.0));
     assert_eq!(blind.verdict, Verdict::Unproven);
-    assert!(Process::unknown(PLACE).check_lethality(&aim(6.0)).is_none());
+    let unread = Process::unknown(PLACE).check_lethality(&aim(6.0));
+    assert_eq!(unread.verdict, Verdict::Unproven);
+    assert!(unread.missing.is_some());
     assert!(!finding.note.unwrap().contains("far apart"));
     // One long step up: reached by the integral, and not by its lower end.
     let steep = record(&[(0.0, 131.0), (1.0, 160.0)]);
     let process = recorded(&steep, Some("0 °F"));
-    let reached = process.check_lethality(&aim(6.0)).unwrap();
+    let reached = process.check_lethality(&aim(6.0));
     assert_eq!(reached.verdict, Verdict::Meets);
     assert!(reached.note.unwrap().contains("far apart"));
-    let not_reached = process.check_lethality(&aim(600.0)).unwrap();
+    let not_reached = process.check_lethality(&aim(600.0));
     assert!(!not_reached.note.unwrap().contains("far apart"));
 }
 

@@ -28,14 +28,18 @@ const ANSWERED: Rule =
 pub const RULES: [Rule; 11] =
     [ENDPOINT, REST, ANSWERED, RECORD, COME_UP, SLOW, HUMIDITY, LETHALITY, REHEAT, PARTIAL, HOT];
 
-const INSIDE: Missing = Missing::new(
+pub(super) const INSIDE: Missing = Missing::new(
     "the inside temperature the cook ends at",
     "write to = \"… °F\", measured in the coldest part",
 );
 const HELD: Missing = Missing::new(
     "how long the coldest part is held at the temperature",
-    "write hold = \"… min\" on the step, or cook to a temperature that needs no hold",
+    "write hold = \"… min\" on the step",
 );
+const HELD_OR_HOTTER: Missing = Missing {
+    say: "write hold = \"… min\" on the step, or cook to a temperature that needs no hold",
+    ..HELD
+};
 const RESTED: Missing = Missing::new(
     "the rest after cooking",
     "write a step do = \"rest\" with for = \"3 min\" or more",
@@ -241,6 +245,19 @@ pub fn check(
     }
 }
 
+/// Whether a cook is a whole one by the temperatures, times and rests of an authority; `None` where
+/// it does not say how the food is cooked.
+#[must_use]
+pub fn completes(plan: &Plan, authority: Authority, day: Option<Date>) -> Option<Verdict> {
+    let mut worst = None;
+    check(plan, &Process::unknown(plan.place), authority, day, &mut |finding| {
+        if [ENDPOINT, REST].contains(finding.rule) {
+            worst = worst.max(Some(finding.verdict));
+        }
+    });
+    worst
+}
+
 fn shown(plan: &Plan, finding: Finding, inside: &Range<Reading>) -> Finding {
     let finding = finding.found(inside);
     plan.inside.map_or(finding, |reading| finding.nominal(reading))
@@ -286,7 +303,7 @@ fn endpoint(
 }
 
 /// The reading at which a thermometer that may be off still proves a temperature.
-fn above(temperature: Reading, thermometer: Option<TemperatureInterval>) -> Reading {
+pub(super) fn above(temperature: Reading, thermometer: Option<TemperatureInterval>) -> Reading {
     let within = thermometer.and_then(|tolerance| temperature.within(tolerance).ok());
     within.map_or(temperature, |range| range.high())
 }
@@ -337,11 +354,15 @@ fn dwell(plan: &Plan, inside: &Range<Reading>, product: &Product, day: Option<Da
     let meets = surest.is_some_and(|row| needs(row).met_by(held.low()) == Some(true));
     let possible = best.is_some_and(|row| needs(row).met_by(held.high()) == Some(true));
     let row = surest.or(best).unwrap_or(coldest);
+    let at_once = rows().find(|&(_, asks, _)| asks <= zero);
     let (temperature, asks, cited) = row;
     let (verdict, missing) = match (meets, best) {
         (true, _) => (Verdict::Meets, None),
         (false, None) => (Verdict::Breaks, None),
-        (false, Some(_)) if plan.held.is_none() => (Verdict::Unproven, Some(HELD)),
+        (false, Some(_)) if plan.held.is_none() => {
+            let held = if at_once.is_some() { HELD_OR_HOTTER } else { HELD };
+            (Verdict::Unproven, Some(held))
+        }
         (false, Some(_)) if possible => (Verdict::Unproven, None),
         (false, Some(_)) => (Verdict::Breaks, None),
     };
@@ -373,7 +394,6 @@ fn dwell(plan: &Plan, inside: &Range<Reading>, product: &Product, day: Option<Da
         };
         Finding { limit: Some(limit), ..shown(plan, finding, inside) }
     };
-    let at_once = rows().find(|&(_, asks, _)| asks <= zero);
     let mend = match surest {
         Some((_, asks, _)) => Some(Mend::HoldFor(asks)),
         None => at_once.map(|(temperature, _, _)| {

@@ -27,14 +27,16 @@ use crate::authority::Authority;
 use crate::food::Food;
 use crate::units::PrintedTemperature;
 
-pub use check::{Animals, Plan, RULES, answers, check, dwell_row, table_for, unanswered};
+pub use check::{
+    Animals, Plan, RULES, answers, check, completes, dwell_row, table_for, unanswered,
+};
 pub use hold::{Hold, food_code, hold_row};
 pub use humidity::{
     HumidityOption, LargePiece, Moisture, humid_time, humidity_options, large_piece,
 };
 pub use lethality::{Lethality, Resistance};
 pub use parasite::{Freezing, freezing_row};
-pub use process::{Aim, Process, Stage, hot_holding, partial, slow_warming, unread_record};
+pub use process::{Aim, Process, Stage, hot_holding, partial, unread_record};
 pub use record::{Bird, ComeUp, Product, RowHeld, Verdicts, poultry_time};
 pub use table::*;
 

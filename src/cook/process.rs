@@ -2,6 +2,8 @@ use core::cmp::Ordering;
 
 use uom::si::f64::{Mass, TemperatureInterval, Time};
 
+use super::ComeUpLimit;
+use super::check::{INSIDE, above};
 use super::humidity::{Moisture, humidity_options, large_piece};
 use super::lethality::{Lethality, Resistance};
 use super::record::{ComeUp, Product, Verdicts};
@@ -15,7 +17,7 @@ use crate::finding::{
 };
 use crate::range::Range;
 use crate::trace::{Point, Track, whole_seconds};
-use crate::units::{Reading, seconds};
+use crate::units::{Reading, Scale, seconds};
 
 pub(super) const COME_UP: Rule =
     Rule::new("cook/come-up", "not too long between 50 and 130 °F on the way up", Force::Safety);
@@ -40,6 +42,10 @@ const MOISTURE: Missing = Missing::new(
     "what keeps the surface moist while it cooks",
     "write moisture = \"casing\", \"sealed-bag\", \"liquid\", \"direct-heat\", \"steam\" or \"sealed-oven\", or humidity = \"… %\", on every stage",
 );
+const MIXED: Missing = Missing::new(
+    "what is asked of a cook that needs no humidity in one stage and does in another",
+    "where it stays in its casing, bag or liquid, write so on every stage; otherwise keep the other stages moist for long enough by themselves",
+);
 const STAGES: Missing = Missing::new(
     "how long every stage takes",
     "write for = \"…\" on every step that smokes or cooks",
@@ -54,21 +60,37 @@ const UNREAD: Missing = Missing::new(
     "the readings of the record, whose file was not read",
     "check the document with the command, which reads it, or give the readings to the component",
 );
+const UNSAID: Missing = Missing::new(
+    "how warm every stage before the end of the cook is, and how long it takes",
+    "write at and for on every step before the cook ends",
+);
 const TIMED: Missing = Missing::new(
     "a rule for time at this temperature: this version holds none",
-    "hold it at 135 °F (57 °C) or above",
+    "what cannot be kept so hot is cooled at once",
+);
+const WHOLE: Missing = Missing::new(
+    "whether the first cook is a whole one, by its inside temperature and the time it is held there",
+    "write to and hold on the first cook as on the last, the animals and the tolerance of the thermometer, or cook it in one go",
+);
+const READINGS: Missing = Missing::new(
+    "the readings that it is reckoned from",
+    "write them as [[component.record]], or name their file in recorded_in",
 );
 
 const LONG_COOKS: &str = "For bone-in hams and briskets the guideline knows no proof of this time; it names the toxin that survives as the risk.";
+const FERMENTED: &str =
+    "The fermentation before it is not in this time: its degree-hours are judged apart.";
 const DRIED: &str = "A surface that was salted, smoked or dried before the cook resists heat, and this rule does not make up for it.";
 const INFORMS: &str = "It informs: it stands in for no row that was not met. D and z are those the recipe gives; none hold on a surface that dried.";
 const SPARSE: &str = "Of the lower end of every stretch between two readings less is left: the readings are far apart. It informs, and stands in for no row.";
 const ANY_ROW: &str =
     "Any row of one table that the coldest probe held counts, whatever was planned.";
 
-/// A stage of a cook: what is around the food, and for how long.
+/// A stage on the way to the end of a cook: what is around the food, and for how long.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Stage {
+    /// Whether it is part of the cook: a cold smoke is not, and warms the food all the same.
+    pub cooks: bool,
     /// The temperature around the food.
     pub at: Option<Reading>,
     /// How long it takes.
@@ -99,20 +121,6 @@ const SLOWLY: Missing = Missing::new(
     "shorten the stages between 50 and 130 °F, or have the process checked by someone licensed to",
 );
 
-/// Stages in air between 50 and 130 °F before a cook, for so long together. Over six hours it is for an
-/// expert: a screen, not a limit that is broken.
-#[must_use]
-pub fn slow_warming(time: Range<Time>, place: Place) -> Finding {
-    let limit = Limit::AtMost(FSIS_COME_UP.value.most);
-    let finding = |verdict| {
-        Finding::new(&SLOW, verdict).limit(limit).found(&time).row(&FSIS_COME_UP.row).at(place)
-    };
-    match limit.judge(&time) {
-        Verdict::Meets => finding(Verdict::Meets),
-        _ => finding(Verdict::Unproven).missing(SLOWLY),
-    }
-}
-
 /// The way of a cook to its end.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Process<'a> {
@@ -124,16 +132,39 @@ pub struct Process<'a> {
     pub piece: Option<Mass>,
     /// How long the middle is between 50 and 130 °F on the way up, where that is stated.
     pub come_up: Option<Range<Time>>,
-    /// How long it was smoked cold before, in air of 50 to 130 °F.
-    pub smoked_cold: Option<Range<Time>>,
+    /// Whether it was fermented before.
+    pub fermented: bool,
+    /// Whether it is chilled between its stages, so that a record may be of the last of them alone.
+    pub chilled_between: bool,
     /// Readings of the coldest probe.
     pub record: &'a [Point],
-    /// The lethalities it aims at.
-    pub aims: &'a [Aim],
     /// How far the probe may be off.
     pub thermometer: Option<TemperatureInterval>,
     /// Where it stands in the document.
     pub place: Place,
+}
+
+const BAND: &ComeUpLimit = &FSIS_COME_UP.value;
+
+fn fahrenheit(at: Reading) -> f64 {
+    at.on(Scale::Fahrenheit).value()
+}
+
+/// Whether a stage does not say what keeps the surface moist.
+fn unsaid(stage: &Stage) -> bool {
+    stage.humidity.is_none() && matches!(stage.moisture, None | Some(Moisture::HumidAir))
+}
+
+/// All of some times together; `None` of none, and where one is not known.
+fn sum(times: impl Iterator<Item = Option<Range<Time>>>) -> Option<Range<Time>> {
+    let add =
+        |a: Range<Time>, b: Range<Time>| Range::ordered(a.low() + b.low(), a.high() + b.high());
+    times.reduce(|a, b| Some(add(a?, b?)))?
+}
+
+/// The longer of two times.
+fn longer(a: Range<Time>, b: Range<Time>) -> Range<Time> {
+    Range::ordered(a.low().max(b.low()), a.high().max(b.high()))
 }
 
 impl Process<'_> {
@@ -145,21 +176,69 @@ impl Process<'_> {
             endpoint: None,
             piece: None,
             come_up: None,
-            smoked_cold: None,
+            fermented: false,
+            chilled_between: false,
             record: &[],
-            aims: &[],
             thermometer: None,
             place,
         }
     }
 
-    /// The time of all its stages.
+    /// The stages of the cook itself.
+    fn cook(&self) -> impl Iterator<Item = &Stage> {
+        self.stages.iter().filter(|stage| stage.cooks)
+    }
+
+    /// The time of the cook itself.
     fn total(&self) -> Option<Range<Time>> {
-        let mut total = Range::ordered(seconds(0.0), seconds(0.0));
-        for stage in self.stages {
-            total = total.plus(stage.time?).ok()?;
-        }
-        (!self.stages.is_empty()).then_some(total)
+        sum(self.cook().map(|stage| stage.time))
+    }
+
+    /// How long it takes from the cold to the end, whatever is around the food.
+    fn on_the_way(&self) -> Option<Range<Time>> {
+        let cold = |stage: &Stage| stage.at.is_some_and(|at| fahrenheit(at) <= BAND.low_fahrenheit);
+        sum(self.stages.iter().filter(|stage| !cold(stage)).map(|stage| stage.time))
+    }
+
+    /// The stages that are in air between 50 and 130 °F, or may be.
+    fn slow(&self) -> impl Iterator<Item = &Stage> {
+        let hot = |end: Reading| fahrenheit(end) >= BAND.high_fahrenheit;
+        // Air is at least as hot as what it heats.
+        let ends_hot = self.endpoint.is_some_and(hot);
+        let last = self.stages.len().saturating_sub(1);
+        let slow = move |(n, stage): &(usize, &Stage)| match stage.at.map(fahrenheit) {
+            Some(f) => f > BAND.low_fahrenheit && f < BAND.high_fahrenheit,
+            None => *n < last || !ends_hot,
+        };
+        self.stages.iter().enumerate().filter(slow).map(|(_, stage)| stage)
+    }
+
+    /// How long the air is between 50 and 130 °F: so long, at the least, the food is too. Without an
+    /// end where a stage does not say how long; `None` where there is no such stage.
+    fn in_warm_air(&self) -> Option<Range<Time>> {
+        let open = Range::ordered(seconds(0.0), seconds(f64::INFINITY));
+        let least = |stage: &Stage| {
+            let time = stage.time.unwrap_or(open);
+            if stage.at.is_some() { time } else { Range::ordered(seconds(0.0), time.high()) }
+        };
+        sum(self.slow().map(|stage| Some(least(stage))))
+    }
+
+    /// Stages in air between 50 and 130 °F before the end of the cook. Over six hours together it is for an
+    /// expert: a screen, not a limit that is broken.
+    #[must_use]
+    pub fn check_slow(&self) -> Option<Finding> {
+        let time = self.in_warm_air()?;
+        let limit = Limit::AtMost(BAND.most);
+        let finding = |verdict| {
+            Finding::new(&SLOW, verdict).limit(limit).row(&FSIS_COME_UP.row).at(self.place)
+        };
+        let said = self.slow().all(|stage| stage.at.is_some() && stage.time.is_some());
+        Some(match limit.judge(&time) {
+            Verdict::Meets => finding(Verdict::Meets).found(&time),
+            Verdict::Unproven if !said => finding(Verdict::Unproven).missing(UNSAID),
+            _ => finding(Verdict::Unproven).found(&time).missing(SLOWLY),
+        })
     }
 
     /// A finding on a record proves nothing by a probe of unknown error.
@@ -190,42 +269,66 @@ impl Process<'_> {
         Range::new(shortest, most.time()).ok().as_ref().map(whole_seconds)
     }
 
+    /// Whether the record begins before the food is at 50 °F, and so shows all of its way up.
+    fn recorded_from_the_cold(&self) -> bool {
+        let off = self.thermometer.unwrap_or_default();
+        let first = self.record.first().and_then(|point| point.more(off).ok()?.reading().ok());
+        !self.chilled_between && first.is_some_and(|at| fahrenheit(at) <= BAND.low_fahrenheit)
+    }
+
+    /// The come-up time as it is stated and recorded: the longer of both. A record that begins warm
+    /// does not show how long the food took before.
+    fn came_up(&self, limit: Limit<Time>) -> Option<Range<Time>> {
+        match (self.come_up, self.recorded_come_up()) {
+            (Some(stated), Some(seen)) => Some(longer(stated, seen)),
+            (None, Some(seen)) => {
+                let tells = self.recorded_from_the_cold() || limit.judge(&seen) == Verdict::Breaks;
+                tells.then_some(seen)
+            }
+            (stated, None) => stated,
+        }
+    }
+
     /// Whether the food comes up from 50 to 130 °F in time.
     pub(super) fn check_come_up(&self) -> Finding {
-        let limit = Limit::AtMost(FSIS_COME_UP.value.most);
+        let limit = Limit::AtMost(BAND.most);
         let finding = |verdict| {
-            Finding::new(&COME_UP, verdict).limit(limit).row(&FSIS_COME_UP.row).at(self.place)
+            let finding = Finding::new(&COME_UP, verdict).limit(limit).row(&FSIS_COME_UP.row);
+            let finding = finding.at(self.place);
+            if self.fermented { finding.note(FERMENTED) } else { finding }
         };
-        let recorded = self.recorded_come_up();
-        let Some(time) = recorded.or(self.come_up) else {
+        let Some(time) = self.came_up(limit) else {
             // A cook that is over in time came up in time.
-            let total = match (self.total(), self.smoked_cold) {
-                (Some(total), Some(cold)) => total.plus(cold).ok(),
-                (total, _) => total,
-            };
-            return match total {
+            return match self.on_the_way() {
                 Some(total) if limit.judge(&total) == Verdict::Meets => {
                     finding(Verdict::Meets).found(&total)
                 }
                 _ => finding(Verdict::Unproven).missing(CAME_UP),
             };
         };
-        let finding = finding(limit.judge(&time)).found(&time).note(LONG_COOKS);
-        if recorded.is_some() { self.doubted(finding) } else { finding }
+        let slow = self.in_warm_air().filter(|slow| slow.low() > time.low());
+        let time = slow.map_or(time, |slow| longer(time, slow));
+        let verdict = limit.judge(&time);
+        if verdict == Verdict::Unproven && time.high().is_infinite() {
+            return finding(verdict).missing(CAME_UP);
+        }
+        let found = finding(verdict).found(&time).or_mend(Mend::HeatWithin(BAND.most));
+        let found = if self.fermented { found } else { found.note(LONG_COOKS) };
+        if self.record.is_empty() { found } else { self.doubted(found) }
     }
 
     /// The time during which a stage may be kept moist so: surely, and perhaps.
     fn humid(&self, so: impl Fn(&Stage) -> bool) -> Option<Range<Time>> {
         let zero = seconds(0.0);
         let (mut surely, mut perhaps) = (zero, zero);
-        for stage in self.stages {
+        for stage in self.cook() {
             let time = stage.time?;
-            let unsaid = stage.humidity.is_none()
-                && matches!(stage.moisture, None | Some(Moisture::HumidAir));
+            // No row says what a stage that needs no humidity counts for beside one that does.
+            let perhaps_so = unsaid(stage) || stage.moisture.is_some_and(Moisture::exempt);
             if so(stage) {
                 surely += time.low();
             }
-            if so(stage) || unsaid {
+            if so(stage) || perhaps_so {
                 perhaps += time.high();
             }
         }
@@ -236,8 +339,7 @@ impl Process<'_> {
     pub(super) fn check_humidity(&self) -> Finding {
         let finding = |verdict| Finding::new(&HUMIDITY, verdict).at(self.place);
         let [.., whole_cook] = &FSIS_HUMIDITY;
-        let all =
-            |so: &dyn Fn(&Stage) -> bool| !self.stages.is_empty() && self.stages.iter().all(so);
+        let all = |so: &dyn Fn(&Stage) -> bool| self.cook().next().is_some() && self.cook().all(so);
         if all(&|stage| stage.moisture.is_some_and(Moisture::exempt)) {
             return finding(Verdict::Meets).row(&whole_cook.row).note(DRIED);
         }
@@ -254,12 +356,13 @@ impl Process<'_> {
         if all(&humid_air(least)) {
             return finding(Verdict::Meets).row(&whole_cook.row).note(DRIED);
         }
-        if self.stages.iter().all(|stage| stage.moisture.is_none() && stage.humidity.is_none()) {
-            return finding(Verdict::Unproven).row(&whole_cook.row).missing(MOISTURE);
+        let unproven = |missing| finding(Verdict::Unproven).row(&whole_cook.row).missing(missing);
+        if self.cook().all(|stage| stage.moisture.is_none() && stage.humidity.is_none()) {
+            return unproven(MOISTURE);
         }
-        let (Some(total), Some(endpoint)) = (self.total(), self.endpoint) else {
-            return finding(Verdict::Unproven).row(&whole_cook.row).missing(STAGES);
-        };
+        let Some(total) = self.total() else { return unproven(STAGES) };
+        let Some(endpoint) = self.endpoint else { return unproven(INSIDE) };
+        let missing = if self.cook().any(unsaid) { MOISTURE } else { MIXED };
         let mut best: Option<(Finding, bool)> = None;
         for (option, required, row) in humidity_options(total.high(), endpoint) {
             let by = match option {
@@ -274,7 +377,7 @@ impl Process<'_> {
             let found = match verdict {
                 Verdict::Meets => found,
                 Verdict::Breaks => found.mend(Mend::KeepMoistFor(required)),
-                Verdict::Unproven => found.missing(MOISTURE),
+                Verdict::Unproven => found.missing(missing),
             };
             // The best verdict counts; of equal ones the first that anything was done for.
             let tried = time.low() > seconds(0.0);
@@ -285,8 +388,7 @@ impl Process<'_> {
                 best = Some((found, tried));
             }
         }
-        let none = finding(Verdict::Unproven).row(&whole_cook.row).missing(MOISTURE);
-        best.map_or(none, |(best, _)| best)
+        best.map_or(unproven(missing), |(best, _)| best)
     }
 
     /// Whether what was recorded meets any row of a table; `None` without a record.
@@ -331,11 +433,16 @@ impl Process<'_> {
         })
     }
 
-    /// The lethality of [`Self::record`] by one aim; `None` without a record. It is found between the
-    /// probe at its coldest and at its warmest. Where the sum of lower ends would not reach the aim,
-    /// the note says that the readings are far apart.
+    /// The lethality of [`Self::record`] by one aim. It is found between the probe at its coldest and
+    /// at its warmest. Where the sum of lower ends would not reach the aim, the note says that the
+    /// readings are far apart.
     #[must_use]
-    pub fn check_lethality(&self, aim: &Aim) -> Option<Finding> {
+    pub fn check_lethality(&self, aim: &Aim) -> Finding {
+        let unproven = Finding::new(&LETHALITY, Verdict::Unproven).missing(READINGS).at(aim.place);
+        self.lethality(aim).unwrap_or(unproven)
+    }
+
+    fn lethality(&self, aim: &Aim) -> Option<Finding> {
         let off = self.thermometer.unwrap_or_default();
         let count = || Lethality::new(aim.resistance, aim.counted_from).ok();
         let (mut cold, mut plain, mut warm) = (count()?, count()?, count()?);
@@ -385,7 +492,9 @@ impl Process<'_> {
         let finding =
             |verdict| Finding::new(&REHEAT, verdict).limit(limit).row(&row.row).at(self.place);
         match self.total() {
-            Some(total) => finding(limit.judge(&total)).found(&total),
+            Some(total) => {
+                finding(limit.judge(&total)).found(&total).or_mend(Mend::HeatWithin(row.value))
+            }
             None => finding(Verdict::Unproven).missing(REHEATED),
         }
     }
@@ -397,22 +506,32 @@ pub fn unread_record(place: Place) -> Finding {
     Finding::new(&RECORD, Verdict::Unproven).missing(UNREAD).at(place)
 }
 
-/// A cook in two parts, with a cold time between: `first` is how long the first heating takes.
+/// A cook in two parts, with a cold time between: `first` is how long the first heating takes, and
+/// `completes` whether it is a whole cook by itself, which may be heated again.
 #[must_use]
-pub fn partial(first: Option<Range<Time>>, food_code: bool, place: Place) -> Finding {
+pub fn partial(
+    completes: Verdict,
+    first: Option<Range<Time>>,
+    food_code: bool,
+    place: Place,
+) -> Option<Finding> {
     let row = &FOOD_CODE_2022_OTHER_FIRST_HEATING;
     let finding = |verdict| Finding::new(&PARTIAL, verdict).row(&row.row).at(place);
     let limit = Limit::AtMost(row.value);
-    match first.filter(|_| food_code) {
-        Some(first) if limit.judge(&first) == Verdict::Breaks => {
-            finding(Verdict::Breaks).found(&first).limit(limit).mend(Mend::KeepFor(row.value))
+    Some(match (completes, first.filter(|_| food_code)) {
+        (Verdict::Meets, _) => return None,
+        (Verdict::Unproven, _) => finding(Verdict::Unproven).missing(WHOLE),
+        (Verdict::Breaks, Some(first)) if limit.judge(&first) == Verdict::Breaks => {
+            let found = finding(Verdict::Breaks).found(&first).limit(limit);
+            // A shorter first heating needs the procedure all the same.
+            found.mend(Mend::HeatWithin(row.value)).missing(PROCEDURE)
         }
-        _ => finding(Verdict::Unproven).missing(PROCEDURE),
-    }
+        (Verdict::Breaks, _) => finding(Verdict::Unproven).missing(PROCEDURE),
+    })
 }
 
-/// Food held hot after its cook, by the Food Code: a roast that was cooked by its chart may be
-/// held somewhat colder.
+/// Food held hot after its cook, by the Food Code: a `roast` that was surely cooked by its chart may
+/// be held somewhat colder.
 #[must_use]
 pub fn hot_holding(
     at: Reading,
@@ -429,16 +548,17 @@ pub fn hot_holding(
         Some(off) => at.within(off).unwrap_or(Range::ordered(at, at)),
         None => Range::ordered(at, at),
     };
-    let verdict = match limit.judge(&known) {
-        Verdict::Meets if thermometer.is_some() => Verdict::Meets,
-        // Colder food may be held by time, which is another rule.
-        _ => Verdict::Unproven,
+    let finding = |verdict| {
+        let finding = Finding::new(&HOT, verdict).found(&known).nominal(at);
+        finding.limit(limit).row(&row.row).at(place)
     };
-    let finding =
-        Finding::new(&HOT, verdict).found(&known).nominal(at).limit(limit).row(&row.row).at(place);
-    match (verdict, thermometer) {
-        (Verdict::Meets, _) => finding,
-        (_, None) => finding.missing(THERMOMETER),
-        (_, Some(_)) => finding.missing(TIMED),
+    match (limit.judge(&known), thermometer) {
+        (Verdict::Meets, Some(_)) => finding(Verdict::Meets),
+        (Verdict::Meets, None) => finding(Verdict::Unproven).missing(THERMOMETER),
+        // Colder food may be held by time, which is another rule.
+        _ => {
+            let hot = above(row.value.temperature.on(at.scale()), thermometer);
+            finding(Verdict::Unproven).missing(TIMED).mend(Mend::KeepAtOrAbove(hot))
+        }
     }
 }

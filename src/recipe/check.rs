@@ -5,13 +5,13 @@ use super::{composing, curing};
 use crate::authority::Authority;
 use crate::chill::{self, Cooling, Ferment, Holds, Stay, Was};
 use crate::cook::{self, Plan, Process, Stage};
-use crate::finding::{Finding, Force, Limit, Missing, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::shelf;
 use crate::smoke::{self, ColdSmoke, SmokedFish};
 use crate::store;
-use crate::units::{Reading, Scale, seconds};
+use crate::units::{Reading, seconds};
 use crate::{cure, fat};
 
 const WARM: Rule = Rule::new("store/warm-time", "time above refrigeration", Force::Safety);
@@ -62,6 +62,7 @@ impl Recipe<'_> {
             self.check_cure(component, &mut report);
             self.check_composition(component, &mut report);
             self.check_cook(component, &mut report);
+            self.check_aims(component, &mut report);
             self.check_cooling(component, &mut report);
             self.check_smoke(component, &mut report);
             self.check_store(component, &mut report);
@@ -79,57 +80,36 @@ impl Recipe<'_> {
         if component.raw || !cooked_by_rule {
             return;
         }
-        let to = |step: &Step| step.to.map(|to| to.value);
-        let heats = || component.steps.iter().enumerate().filter(|(_, step)| step.kind.heats());
-        let ends = heats().filter(|(_, step)| step.to.is_some());
-        let hottest = ends.max_by(|(_, a), (_, b)| compare(to(a), to(b)));
-        // The rest that counts is the one right after the cook.
-        let next = hottest.and_then(|(n, _)| component.steps.get(n.saturating_add(1)));
-        let rest = next.filter(|step| step.kind == StepKind::Rest);
-        let end = hottest.map_or(component.steps.len(), |(n, _)| n);
-        let hottest = hottest.map(|(_, step)| step);
-        let inside = lower(hottest.and_then(to), highest(component));
-        let planned = hottest.and_then(|step| step.hold).map(|hold| hold.value);
-        let place = hottest.and_then(|step| step.to).map(|to| to.place);
-        let last = heats().next_back().map(|(_, step)| step.place);
-        let plan = Plan {
-            food: component.food,
-            animals: component.animals(),
-            bird: component.bird(),
-            fat: self.blend(component, |i| !i.in_pickle).map(|blend| blend.fat.high()),
-            inside,
-            thermometer: self.instruments.thermometer,
-            planned: hottest.is_some(),
-            held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),
-            rested: rest.and_then(|step| step.time).map(|time| time.value),
-            place: place.or(last).unwrap_or(component.place),
-        };
+        let hottest = hottest(component);
+        let end = hottest.unwrap_or(component.steps.len());
+        let plan = self.plan(component, hottest);
+        let hottest = component.steps.get(end);
         // A hold in the cold is no part of the cook.
-        let cold = Limit::AtMost(store::HOME_REFRIGERATOR.value.on(Scale::Fahrenheit));
         let warms = |step: &Step| {
             step.kind != StepKind::Hold
                 || step.to.is_some()
-                || step.at.is_none_or(|at| cold.met_by(at.value) == Some(false))
+                || step.at.is_none_or(|at| is_warm(at.value))
         };
-        let stages: Vec<_> = heats()
-            .filter(|(n, step)| *n <= end && warms(step))
-            .map(|(_, step)| Stage {
-                at: step.at.map(|at| at.value),
-                time: step.time.map(|time| time.value),
-                moisture: step.moisture,
-                humidity: step.humidity,
-            })
-            .collect();
-        let slow = slow_stages(component, end, |_| true);
-        let come_up = hottest.and_then(|step| step.come_up).map(|time| longer(time.value, slow));
+        // A cold smoke is none either, and warms the food.
+        let to_the_end = || component.steps.iter().take(end.saturating_add(1));
+        let on_the_way =
+            |step: &&Step| step.kind == StepKind::ColdSmoke || (step.kind.heats() && warms(step));
+        let stage = |step: &Step| Stage {
+            cooks: step.kind != StepKind::ColdSmoke,
+            at: step.at.map(|at| at.value),
+            time: step.time.map(|time| time.value),
+            moisture: step.moisture,
+            humidity: step.humidity,
+        };
+        let stages: Vec<_> = to_the_end().filter(on_the_way).map(stage).collect();
         let process = Process {
             stages: &stages,
-            endpoint: inside,
+            endpoint: plan.inside,
             piece: component.piece,
-            come_up,
-            smoked_cold: slow_stages(component, end, |kind| kind == StepKind::ColdSmoke),
+            come_up: hottest.and_then(|step| step.come_up).map(|time| time.value),
+            fermented: to_the_end().any(|step| step.kind == StepKind::Ferment),
+            chilled_between: to_the_end().skip_while(|step| !on_the_way(step)).any(chills),
             record: &component.record,
-            aims: &component.aims,
             thermometer: self.instruments.thermometer,
             place: plan.place,
         };
@@ -138,12 +118,16 @@ impl Recipe<'_> {
             report(cook::unread_record(named.place));
         }
         let plant = self.held_to.contains(&Authority::UsFsis);
-        if let Some(slow) = slow.filter(|_| component.food.is_meat() && !plant) {
-            report(cook::slow_warming(slow, plan.place));
+        if component.food.is_meat() && !plant {
+            process.check_slow().into_iter().for_each(&mut *report);
         }
         if let Some(first) = broken_off(component) {
-            let time = first.time.map(|time| time.value);
-            report(cook::partial(time, self.by_food_code(component), first.place));
+            let completes = self.completes(component, Some(first), |_| true);
+            let step = component.steps.get(first);
+            let time = step.and_then(|step| step.time).map(|time| time.value);
+            let place = step.map_or(component.place, |step| step.place);
+            let code = self.by_food_code(component);
+            cook::partial(completes, time, code, place).into_iter().for_each(&mut *report);
         }
         let mut answered = false;
         for &authority in &self.held_to {
@@ -153,7 +137,55 @@ impl Recipe<'_> {
         if !answered {
             report(cook::unanswered(plan.place));
         }
-        process.aims.iter().filter_map(|aim| process.check_lethality(aim)).for_each(report);
+    }
+
+    /// The lethalities a component aims at, whatever is cooked.
+    fn check_aims(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let (record, thermometer) = (component.record.as_slice(), self.instruments.thermometer);
+        let process = Process { record, thermometer, ..Process::unknown(component.place) };
+        component.aims.iter().map(|aim| process.check_lethality(aim)).for_each(report);
+    }
+
+    /// The cook that ends with a step; of none, what the record shows.
+    fn plan(&self, component: &Component<'_>, end: Option<usize>) -> Plan {
+        let ends = end.and_then(|n| component.steps.get(n));
+        let to = ends.and_then(|step| step.to);
+        let inside = lower(to.map(|to| to.value), highest(component));
+        let planned = ends.and_then(|step| step.hold).map(|hold| hold.value);
+        let last = component.steps.iter().rfind(|step| step.kind.heats()).map(|step| step.place);
+        Plan {
+            food: component.food,
+            animals: component.animals(),
+            bird: component.bird(),
+            fat: self.blend(component, |i| !i.in_pickle).map(|blend| blend.fat.high()),
+            inside,
+            thermometer: self.instruments.thermometer,
+            planned: ends.is_some(),
+            held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),
+            rested: end.and_then(|end| rest_after(component, end)),
+            place: to.map(|to| to.place).or(last).unwrap_or(component.place),
+        }
+    }
+
+    /// Whether the cook that ends with a step is a whole one, by all of these authorities that say how.
+    fn completes(
+        &self,
+        component: &Component<'_>,
+        end: Option<usize>,
+        of: impl Fn(Authority) -> bool,
+    ) -> Verdict {
+        let plan = self.plan(component, end);
+        let authorities = self.held_to.iter().filter(|&&authority| of(authority));
+        let verdicts = authorities.filter_map(|&a| cook::completes(&plan, a, self.date));
+        verdicts.max().unwrap_or(Verdict::Unproven)
+    }
+
+    /// Whether it is a roast, no bird, and surely cooked by the chart of roasts.
+    fn roasted(&self, component: &Component<'_>) -> bool {
+        matches!(component.food, Food::WholeMeat | Food::RawHam)
+            && component.animals() == cook::Animals::NoPoultry
+            && self.completes(component, hottest(component), Authority::is_food_code)
+                == Verdict::Meets
     }
 
     /// Whether it is held to an edition of the Food Code that says how the food is cooked.
@@ -249,7 +281,9 @@ impl Recipe<'_> {
         }
         let ends = component.steps.iter().filter(|step| step.ends_a_cook());
         let hottest = ends.max_by(|a, b| compare(a.to.map(|to| to.value), b.to.map(|to| to.value)));
-        let cold = hottest.is_none() && smoke.kind == StepKind::ColdSmoke;
+        // What is smoked or cooked besides is not only smoked cold, to whatever temperature.
+        let heated = |step: &Step| matches!(step.kind, StepKind::Smoke | StepKind::Cook);
+        let cold = hottest.is_none() && !component.steps.iter().any(heated);
         let [nitrite, _] = self.ingoing(component);
         let fish = SmokedFish {
             cold,
@@ -270,9 +304,9 @@ impl Recipe<'_> {
             let time = cure.time.map(|time| time.value);
             report(smoke::check_brining(cure.at, time, off, cure.place));
         } else if component.ingredients.iter().any(|ingredient| ingredient.in_pickle) {
-            // A brine without anything that cures is a hold.
-            let before = component.steps.iter().take_while(|step| !smokes(step));
-            for step in before.filter(|step| step.kind == StepKind::Hold) {
+            // A brine without anything that cures is the first hold; a later one is time in the warm.
+            let mut before = component.steps.iter().take_while(|step| !smokes(step));
+            if let Some(step) = before.find(|step| step.kind == StepKind::Hold) {
                 let time = step.time.map(|time| time.value);
                 report(smoke::check_brining(step.at, time, off, step.place));
             }
@@ -285,7 +319,7 @@ impl Recipe<'_> {
         let cooked_at = end_of_cook(component);
         let by_code = self.by_food_code(component);
         let (mut stays, mut held_hot, mut place) = (Vec::new(), Vec::new(), component.place);
-        let mut ready = Vec::new();
+        let (mut ready, mut smoked) = (Vec::new(), Vec::new());
         // Of several stays the longest is pointed at.
         let mut longest: Option<Time> = None;
         let stages: Vec<_> = component
@@ -324,14 +358,16 @@ impl Recipe<'_> {
                 time: step.time.map(|time| time.value),
                 was: if after_the_cook(n) && !chilled { Was::Hot } else { Was::Cold },
             };
-            let ceiling = store::HOME_REFRIGERATOR.value.on(at.value.scale());
-            let warm = Limit::AtMost(ceiling).met_by(at.value) == Some(false);
+            let cheese = component.food == Food::Cheese && step.kind == StepKind::Smoke;
+            if (cheese || step.kind == StepKind::ColdSmoke) && !component.food.is_meat() {
+                smoked.push((stay, at.place));
+                continue;
+            }
+            let warm = is_warm(at.value);
             let before_the_end = cooked_at.is_some_and(|cook| n <= cook);
             let unjudged = match step.kind {
                 // Stages of a cook that ends somewhere are the cook's.
-                StepKind::Smoke | StepKind::Cook => {
-                    !before_the_end && component.food != Food::Cheese
-                }
+                StepKind::Smoke | StepKind::Cook => !before_the_end,
                 StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
                 StepKind::Pack | StepKind::Serve => true,
                 StepKind::Thaw => !self.held_to.iter().any(|&a| store::says_thawing(a)),
@@ -347,7 +383,7 @@ impl Recipe<'_> {
                 ready.push(stay);
             }
             if warm && served && after_the_cook(n) && by_code && !chilled {
-                let roast = matches!(component.food, Food::WholeMeat | Food::RawHam);
+                let roast = self.roasted(component);
                 let off = self.instruments.thermometer;
                 report(cook::hot_holding(at.value, roast, off, at.place));
                 // Hot enough for a shop may be warm by another's rule.
@@ -369,15 +405,7 @@ impl Recipe<'_> {
                 continue;
             }
             if warm && unjudged {
-                let known = Range::ordered(at.value, at.value);
-                report(
-                    Finding::new(&WARM, Verdict::Unproven)
-                        .found(&known)
-                        .limit(Limit::AtMost(ceiling))
-                        .row(&store::HOME_REFRIGERATOR.row)
-                        .missing(if dries { DRYING } else { UNJUDGED })
-                        .at(at.place),
-                );
+                report(unjudged_at(at.value, if dries { DRYING } else { UNJUDGED }, at.place));
             }
         }
         let (activity, ph) = (component.proximates.water_activity, component.proximates.ph);
@@ -394,7 +422,55 @@ impl Recipe<'_> {
                 found.into_iter().for_each(&mut *report);
             }
         }
+        self.check_time_in_smoke(component, &smoked, &everywhere, report);
     }
+
+    /// Time in a warm cold smoke, with the rest of the time in the warm. A smoke is not food left standing:
+    /// within the hours of an authority it meets, and beyond them nobody says for how long.
+    fn check_time_in_smoke(
+        &self,
+        component: &Component<'_>,
+        smoked: &[(Stay, Place)],
+        besides: &[Stay],
+        report: &mut impl FnMut(Finding),
+    ) {
+        let warm = |(stay, _): &&(Stay, Place)| is_warm(stay.at);
+        let Some(&(stay, place)) = smoked.iter().find(warm) else { return };
+        let stays: Vec<_> = smoked.iter().map(|(stay, _)| stay).chain(besides).copied().collect();
+        let (activity, ph) = (component.proximates.water_activity, component.proximates.ph);
+        let (mut answered, mut too_long) = (false, false);
+        for &authority in &self.held_to {
+            let stable = shelf::needs_none(activity, ph, authority).is_some();
+            if stable || smoke::says_how_long(authority, component.food) {
+                answered = true;
+                continue;
+            }
+            let found = chill::warm(&stays, authority, place);
+            too_long |= found.is_some_and(|found| found.verdict == Verdict::Breaks);
+            answered |= chill::says_how_long(authority);
+            found
+                .filter(|found| found.verdict != Verdict::Breaks)
+                .into_iter()
+                .for_each(&mut *report);
+        }
+        if too_long || !answered {
+            report(unjudged_at(stay.at, UNJUDGED, place));
+        }
+    }
+}
+
+fn is_warm(at: Reading) -> bool {
+    Limit::AtMost(store::HOME_REFRIGERATOR.value.on(at.scale())).met_by(at) == Some(false)
+}
+
+/// Time in the warm for which no rule of this version is.
+fn unjudged_at(at: Reading, missing: Missing, place: Place) -> Finding {
+    Finding::new(&WARM, Verdict::Unproven)
+        .found(&Range::ordered(at, at))
+        .limit(Limit::AtMost(store::HOME_REFRIGERATOR.value.on(at.scale())))
+        .row(&store::HOME_REFRIGERATOR.row)
+        .missing(missing)
+        .at(place)
 }
 
 fn compare(a: Option<Reading>, b: Option<Reading>) -> core::cmp::Ordering {
@@ -408,6 +484,24 @@ pub(super) fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
     Range::exactly(100.0 * salt / (salt + moisture)).ok()
 }
 
+/// The step that ends the hottest cook.
+fn hottest(component: &Component<'_>) -> Option<usize> {
+    let ends = component.steps.iter().enumerate().filter(|(_, step)| step.ends_a_cook());
+    let to = |step: &Step| step.to.map(|to| to.value);
+    ends.max_by(|(_, a), (_, b)| compare(to(a), to(b))).map(|(n, _)| n)
+}
+
+/// The rest right after a step: what is held first in air that does not let it cool is no gap.
+fn rest_after(component: &Component<'_>, end: usize) -> Option<Range<Time>> {
+    let to = component.steps.get(end)?.to?.value;
+    let kept = |step: &Step| {
+        let hot = |at: Reading| Limit::AtLeast(to).met_by(at) == Some(true);
+        step.kind == StepKind::Hold && step.at.is_some_and(|at| hot(at.value))
+    };
+    let next = component.steps.iter().skip(end.saturating_add(1)).find(|step| !kept(step))?;
+    (next.kind == StepKind::Rest).then_some(next.time?.value)
+}
+
 /// Where the cook ends: at the last step that names an inside temperature, or by its record.
 fn end_of_cook(component: &Component<'_>) -> Option<usize> {
     let recorded = !component.record.is_empty();
@@ -415,44 +509,14 @@ fn end_of_cook(component: &Component<'_>) -> Option<usize> {
     component.steps.iter().rposition(ends)
 }
 
-/// How long the air around it is between 50 and 130 °F in stages before the cook ends: so long, at
-/// the least, the food is too. `None` where no stage says how long; one that does not is not counted.
-fn slow_stages(
-    component: &Component<'_>,
-    end: usize,
-    counts: impl Fn(StepKind) -> bool,
-) -> Option<Range<Time>> {
-    let limit = cook::FSIS_COME_UP.value;
-    let between = |at: Reading| {
-        let f = at.on(Scale::Fahrenheit).value();
-        f > limit.low_fahrenheit && f < limit.high_fahrenheit
-    };
-    let warms =
-        |step: &Step| counts(step.kind) && (step.kind.heats() || step.kind == StepKind::ColdSmoke);
-    let stages = component.steps.iter().take(end.saturating_add(1));
-    let stages = stages.filter(|step| warms(step) && step.at.is_some_and(|at| between(at.value)));
-    let times = stages.filter_map(|step| step.time).map(|time| time.value);
-    times.reduce(|a, b| a.plus(b).unwrap_or(a))
-}
-
-fn longer(time: Range<Time>, least: Option<Range<Time>>) -> Range<Time> {
-    match least {
-        Some(least) if least.low() > time.low() => Range::ordered(
-            least.low(),
-            if least.high() > time.high() { least.high() } else { time.high() },
-        ),
-        _ => time,
-    }
-}
-
 fn chills(step: &Step) -> bool {
     matches!(step.kind, StepKind::Chill | StepKind::Refrigerate | StepKind::Freeze)
 }
 
 /// The first part of a cook that is chilled and finished later.
-fn broken_off<'c>(component: &'c Component<'_>) -> Option<&'c Step> {
+fn broken_off(component: &Component<'_>) -> Option<usize> {
     let mut steps = component.steps.iter();
-    let first = steps.find(|step| step.ends_a_cook())?;
+    let first = steps.position(Step::ends_a_cook)?;
     steps.find(|step| chills(step))?;
     steps.find(|step| step.ends_a_cook())?;
     Some(first)

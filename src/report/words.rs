@@ -1,11 +1,13 @@
 //! A finding in words: what both reports say of it.
 
-use uom::si::f64::Mass;
+use core::cmp::Ordering;
+
+use uom::si::f64::{Mass, Time};
 
 use crate::finding::{Finding, Held, Limit, Measure, Mend};
-use crate::range::Range;
+use crate::range::{Range, against};
 use crate::units::{
-    MassUnit, Reading, Scale, Shown, ShownRange, show_duration, show_mass, show_mass_like,
+    MassUnit, Reading, Scale, Shown, ShownRange, seconds, show_duration, show_mass, show_mass_like,
 };
 
 pub(super) fn number(measure: &Measure) -> f64 {
@@ -62,15 +64,24 @@ fn one(measure: &Measure, finding: &Finding) -> String {
     }
 }
 
+/// Two ends in words; of two that read the same, one.
+fn ends(low: &str, high: &str) -> String {
+    if low == high { low.to_owned() } else { format!("{low} to {high}") }
+}
+
 fn between(found: &Range<Measure>, finding: &Finding) -> String {
     let (low, high) = (found.low(), found.high());
     match (low, high) {
-        (Measure::Duration(a), Measure::Duration(b)) if a < b => {
-            format!("{} to {}", show_duration(a), show_duration(b))
+        (Measure::Duration(a), Measure::Duration(b)) if b.is_infinite() => {
+            format!("at least {}", show_duration(a))
         }
-        (Measure::Duration(a), _) => show_duration(a).to_string(),
+        (Measure::Duration(a), Measure::Duration(b)) => {
+            ends(&show_duration(a).to_string(), &show_duration(b).to_string())
+        }
         (Measure::Held(a), Measure::Held(b)) if a < b => {
-            format!("{} to {}", show_duration(a.time), held(&b))
+            let times =
+                ends(&show_duration(a.time).to_string(), &show_duration(b.time).to_string());
+            format!("{times} at {}", reading(b.at))
         }
         (Measure::Held(a), _) => held(&a),
         _ if number(&high).is_infinite() && number(&low) <= 0.0 => "an unknown level of".to_owned(),
@@ -171,6 +182,23 @@ fn reading(reading: Reading) -> String {
     Shown::new(reading.value(), reading.scale().symbol()).to_string()
 }
 
+/// A time beyond an hour in whole minutes: what is a whole one but for rounding stays it.
+fn in_minutes(time: Time, round: impl Fn(f64) -> f64) -> String {
+    let minutes = time.value / 60.0;
+    let nearest = minutes.round();
+    let whole =
+        if against(minutes, nearest) == Some(Ordering::Equal) { nearest } else { round(minutes) };
+    show_duration(if minutes > 60.0 { seconds(whole * 60.0) } else { time }).to_string()
+}
+
+fn at_most(time: Time) -> String {
+    in_minutes(time, f64::floor)
+}
+
+fn at_least(time: Time) -> String {
+    in_minutes(time, f64::ceil)
+}
+
 /// The change that would mend the finding.
 pub(super) fn mend(finding: &Finding) -> Option<String> {
     let computed = finding.mend.map(|mend| match mend {
@@ -190,19 +218,24 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
             mass(division)
         ),
         Mend::CookTo(to) => format!("cook until the thermometer shows {}", reading(to)),
-        Mend::HoldFor(time) => format!("hold it there for at least {}", show_duration(time)),
+        Mend::HoldFor(time) => format!("hold it there for at least {}", at_least(time)),
         Mend::AcidWithin(time) => format!(
             "have it acid within {} at the hottest chamber, or ferment it cooler",
-            show_duration(time)
+            at_most(time)
         ),
         Mend::CoolWithin(time) => {
-            format!("cool it through this stretch in at most {}", show_duration(time))
+            format!("cool it through this stretch in at most {}", at_most(time))
         }
         Mend::KeepMoistFor(time) => {
-            format!("keep it moist so for at least {}", show_duration(time))
+            format!("keep it moist so for at least {}", at_least(time))
         }
         Mend::KeepAtOrBelow(at) => format!("keep it at {} or below by the thermometer", reading(at)),
-        Mend::KeepFor(time) => format!("keep it for at most {}", show_duration(time)),
+        Mend::KeepAtOrAbove(at) => format!("keep it at {} or above by the thermometer", reading(at)),
+        Mend::HeatWithin(time) => format!("heat it faster: in at most {}", at_most(time)),
+        Mend::BringTo(share) => {
+            format!("bring it to at least {} {}", Shown::new(share.percent, "%"), share.of)
+        }
+        Mend::KeepFor(time) => format!("keep it for at most {}", at_most(time)),
     });
     match (computed, finding.missing) {
         (Some(computed), Some(missing)) => Some(format!("{computed}; {}", missing.say)),

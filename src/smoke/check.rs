@@ -61,6 +61,12 @@ pub fn answers(authority: Option<Authority>, food: Food) -> bool {
     COLD_CEILINGS.iter().any(|row| applies(row, authority, food))
 }
 
+/// Whether an authority has a ceiling for a food that says for how long, too.
+#[must_use]
+pub fn says_how_long(authority: Authority, food: Food) -> bool {
+    COLD_CEILINGS.iter().any(|row| applies(row, Some(authority), food) && row.value.time.is_some())
+}
+
 /// The finding when none of the authorities of a recipe has a ceiling for the food.
 #[must_use]
 pub fn unanswered(place: Place) -> Finding {

@@ -27,7 +27,14 @@ const INSIDE: Missing =
     Missing::new("how hot the fish gets inside", "write to = \"… °F\" on the step");
 const HELD: Missing =
     Missing::new("how long it stays that hot", "write hold = \"… min\" on the step");
-const HOW_COLD: Missing = Missing::new("how cold it is brined", "write at = \"… °F\" in the cure");
+const HOW_COLD: Missing = Missing::new(
+    "how cold it is brined",
+    "write at = \"… °F\" in the cure or, of a brine without nitrite, on the hold",
+);
+const NITRITE: Missing = Missing::new(
+    "the nitrite that allows this fish less salt",
+    "write the curing premix with its strength and its weight, and the pickle, or bring in the full salt",
+);
 const LISTERIA: &str =
     "It is against botulism. Listeria grows in the cold at 6 % and more of salt.";
 const ALONE: &str = "Smoke does not preserve. A shop that smokes or cures to preserve, or makes a food keep by acid or additives, needs a variance and a plan beforehand.";
@@ -128,13 +135,16 @@ pub struct SmokedFish {
 
 /// Checks a smoked fish against the rows of one authority.
 pub fn check_fish(fish: &SmokedFish, authority: Authority, report: &mut impl FnMut(Finding)) {
-    let rows = WATER_PHASE_SALT.iter().filter(|row| {
-        row.value.authority == authority
-            && row.value.airless == fish.airless
-            && row.value.cold.is_none_or(|cold| cold == fish.cold)
-            && (row.value.nitrite.is_none() || fish.less_salt)
-    });
-    let salts = rows.map(|row| salt(fish, row));
+    let rows = |with_nitrite: bool| {
+        WATER_PHASE_SALT.iter().filter(move |row| {
+            row.value.authority == authority
+                && row.value.airless == fish.airless
+                && row.value.cold.is_none_or(|cold| cold == fish.cold)
+                && row.value.nitrite.is_some() == with_nitrite
+        })
+    };
+    // Of rows that are the same verdict, the one that rests on salt alone is the one to mend by.
+    let salts = rows(false).chain(rows(true).filter(|_| fish.less_salt)).map(|row| salt(fish, row));
     let best = salts.reduce(|best, next| if next.verdict < best.verdict { next } else { best });
     best.into_iter().for_each(&mut *report);
     if !fish.cold {
@@ -162,8 +172,13 @@ fn salt(fish: &SmokedFish, row: &'static Cited<WaterPhase>) -> Finding {
         (Some(least), Some(known)) => Limit::AtLeast(least).judge(&known),
         (Some(_), None) => Verdict::Unproven,
     };
-    let verdict = limit.judge(&brine).max(nitrite);
-    finding(verdict).found(&Range::ordered(share(brine.low()), share(brine.high())))
+    let salted = limit.judge(&brine);
+    let found = finding(salted.max(nitrite))
+        .found(&Range::ordered(share(brine.low()), share(brine.high())));
+    match salted {
+        Verdict::Meets if nitrite == Verdict::Unproven => found.missing(NITRITE),
+        _ => found.or_mend(Mend::BringTo(share(row.value.percent))),
+    }
 }
 
 fn hot(fish: &SmokedFish, row: &'static Cited<HotSmoke>) -> Finding {

@@ -24,7 +24,7 @@ use crate::authority::Authority;
 use crate::food::Food;
 use crate::units::PrintedTemperature;
 
-pub use check::{ColdSmoke, RULES, answers, check, meat_never_cooked, unanswered};
+pub use check::{ColdSmoke, RULES, answers, check, meat_never_cooked, says_how_long, unanswered};
 pub use fish::{HotSmoke, SmokedFish, WaterPhase, check_brining, check_fish, variance};
 pub use table::{
     BRINING_ROOM, BRINING_ROOM_TIME, BRINING_START, CHUB, COLD_CEILINGS, HOT_FISH, VARIANCE,

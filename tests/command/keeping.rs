@@ -342,6 +342,48 @@ fn fish_is_brined_cold(#[case] cure: &str, #[case] expected: &str) {
 }
 
 #[test]
+fn fish_that_is_smoked_cold_and_then_hot_is_smoked_hot() {
+    for then in [HOT, "[[component.step]]\ndo = \"cook\"\nat = \"200 °F\"\n"] {
+        let found = verdicts("us-fda", "food = \"fish\"", &[COLD, then], "smoke/hot-fish");
+        assert_eq!(found, ["unproven"], "{then}");
+    }
+    assert!(verdicts("us-fda", "food = \"fish\"", &[COLD], "smoke/hot-fish").is_empty());
+}
+
+// A smoke is no food left standing: within the hours of an authority it meets, beyond them nobody says.
+#[rstest]
+#[case::within_the_hours("us-consumer", "cheese", "80 °F", "2 h", &["meets"], &[])]
+#[case::beyond_them("us-consumer", "cheese", "80 °F", "72 h", &[], &["unproven"])]
+#[case::where_nobody_says("us-fda", "fish", "80 °F", "1 h", &[], &["unproven"])]
+#[case::by_a_ceiling_with_its_time("us-maine", "fish", "80 °F", "10 h", &[], &[])]
+#[case::by_one_of_two("us-fda\", \"us-maine", "fish", "80 °F", "10 h", &[], &[])]
+#[case::of_two_one_is_beyond("us-maine\", \"us-consumer", "fish", "80 °F", "10 h", &[], &["unproven"])]
+#[case::cold("us-consumer", "cheese", "38 °F", "72 h", &[], &[])]
+fn hours_in_a_warm_cold_smoke_are_not_passed_over(
+    #[case] held_to: &str,
+    #[case] food: &str,
+    #[case] at: &str,
+    #[case] time: &str,
+    #[case] judged: &[&str],
+    #[case] unjudged: &[&str],
+) {
+    let component = format!("food = \"{food}\"");
+    let smoke = step("cold-smoke", &format!("at = \"{at}\"\nfor = \"{time}\""));
+    let of = |rule| verdicts(held_to, &component, &[&smoke], rule);
+    assert_eq!(of("chill/warm-time"), judged);
+    assert_eq!(of("store/warm-time"), unjudged);
+}
+
+#[test]
+fn a_cold_smoke_is_added_to_the_other_time_in_the_warm() {
+    let at = |kind: &str| step(kind, "at = \"70 °F\"\nfor = \"80 min\"");
+    let parts = [at("cold-smoke"), at("serve")];
+    let parts: Vec<_> = parts.iter().map(String::as_str).collect();
+    let found = verdicts("us-consumer", "food = \"cheese\"", &parts, "store/warm-time");
+    assert_eq!(found, ["unproven"]);
+}
+
+#[test]
 fn a_shop_that_smokes_or_cures_to_preserve_is_reminded_of_its_variance() {
     let of = |held_to: &str, component: &str, step: &str| {
         verdicts(held_to, component, &[step], "smoke/variance")
@@ -429,6 +471,15 @@ fn a_brine_without_anything_that_cures_is_judged_as_a_hold() {
     assert_eq!(of("36 °F", pickle), ["meets"]);
     assert_eq!(of("42 °F", pickle), ["breaks"]);
     assert!(of("42 °F", "").is_empty(), "without a pickle it is only kept");
+    // What is held after its brine dries: time in the warm.
+    let dried = [
+        pickle,
+        &step("hold", "at = \"36 °F\""),
+        &step("hold", "at = \"65 °F\"\nfor = \"1 h\""),
+        COLD,
+    ];
+    assert_eq!(verdicts("us-fda", "food = \"fish\"", &dried, "smoke/brining"), ["meets"]);
+    assert!(!verdicts("us-fda", "food = \"fish\"", &dried, "store/warm-time").is_empty());
 }
 
 #[test]

@@ -79,7 +79,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cure/bacon-weight",
         why: "Whoever buys bacon pays for pork, not for pickle. What is called bacon may weigh no more when it is done than the fresh belly did. It is a rule of quality: a batch that breaks it is no danger for that, but it is not bacon.",
-        mend: "Weigh the batch when it is done and write `finished = \"…\"` in the component. Smoke or hang it until it has lost what the pump put in.",
+        mend: "Weigh the batch when it is done and write `finished = \"…\"` in the component. Smoke or hang it until it has lost what the pump put in. Weigh a rubbed or immersed belly without its skin both times, and write `skin = false` beside it.",
         page: include_str!("../../references/pages/rules/cure/bacon-weight.md"),
     },
     InWords {
@@ -91,7 +91,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cure/phosphate",
         why: "Phosphate lets meat hold water; too much of it tastes of soap and sells water for meat. For a pickle the law limits what goes in, and for every method what is in the finished product. Meat that shrinks in the smoke holds more phosphate in each pound than it did before, so an amount that was lawful going in can be too much when it is done.",
-        mend: "Weigh the phosphate, use no more than the report works out, and write what the batch weighs when it is done as `finished = \"…\"`.",
+        mend: "Weigh the phosphate, use no more than the report works out, and write what the batch weighs when it is done as `finished = \"…\"`. It needs no curing premix, and then no `cure`: of a pickle all of it counts. Only the rows of the United States are held here: elsewhere it stays unproven, so ask the authority.",
         page: include_str!("../../references/pages/rules/cure/phosphate.md"),
     },
     InWords {
@@ -108,13 +108,13 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cure/claimed-level",
-        why: "A recipe that prints its own ingoing level is trusted and scaled, and a level worked out on the wrong weight is copied with it. The usual mistakes are to divide by everything in the bowl, by the pumped weight, or to count the ion. The rule works the level out again from the weights and asks that the claim agrees with it.",
+        why: "A recipe that prints its own ingoing level is trusted and scaled, and a level worked out on the wrong weight is copied with it. The usual mistakes are to divide by everything in the bowl, by the pumped weight, or to count the ion. The rule works the level out again from the weights and asks that the claim agrees with it. Where a weight or a strength is missing the claim stays unproven.",
         mend: "Correct the claim, `ingoing_nitrite` under `cure`, to the level that the report finds on the green weight. If the claim was the aim, weigh the premix for it again and check its limit.",
         page: include_str!("../../references/pages/rules/cure/claimed-level.md"),
     },
     InWords {
         rule: "cure/authority",
-        why: "Limits for nitrite come from authorities, and not every authority has some: the advice for home kitchens names none. Where none of those that a recipe names limits its cure, nothing has been checked, and a report without a break would look like an answer. The rule asks for at least one authority that speaks of this cure.",
+        why: "Limits for nitrite come from authorities, and not every authority has some: the advice for home kitchens names none. Where none of those that a recipe names limits its cure, nothing has been checked, and a report without a break would look like an answer. The rule asks for at least one authority that speaks of this cure, and of an accelerator or a phosphate in meat or fish.",
         mend: "Add to `held_to` an authority that limits cures in this food: for meat \"us-fsis\" for a plant, or \"us-fda\" with `cured_as = [\"fda/home-cure\"]` for a cure at home, or the authority of your own country. Where none lists the food, leave nitrite and nitrate out.",
         page: include_str!("../../references/pages/rules/cure/authority.md"),
     },
@@ -133,7 +133,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "fat/name",
         why: "Some names promise how lean a product is. Whoever buys ground beef or a breakfast sausage trusts that there is no more fat in it than the law lets a product of that name hold. It is a matter of honest selling and not of safety.",
-        mend: "Grind leaner meat with it, or sell it under a name that it fits. Write `fat` beside every meat, with `fat_error` where it was analysed: fat that is known from a label alone may be several points off. A product that is cooked needs `analysis = { fat = \"… %\" }`.",
+        mend: "Grind leaner meat with it, or sell it under a name that it fits. Write `fat` beside every meat, with `fat_error` where it was analysed: fat that is known from a label alone may be several points off. A product that is cooked or dried needs `analysis = { fat = \"… %\" }`, unless its name goes by the mix before it is cooked.",
         page: include_str!("../../references/pages/rules/fat/name.md"),
     },
     InWords {
@@ -175,7 +175,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cook/rest",
         why: "Some temperatures are low enough that the cook is only done after a rest: the heat that stays in the meat goes on killing after it leaves the oven. Cut at once, it has not had the time that belongs to its temperature.",
-        mend: "Write a step `do = \"rest\"` right after the cook, with `for`, and let the meat stand uncut for at least as long as the report says.",
+        mend: "Write a step `do = \"rest\"` right after the cook, with `for`, and let the meat stand uncut for at least as long as the report says. Only a `hold` in air that does not let it cool may come between.",
         page: include_str!("../../references/pages/rules/cook/rest.md"),
     },
     InWords {
@@ -192,20 +192,20 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/come-up",
-        why: "While the middle warms slowly, bacteria grow in it, and some of them leave a toxin that no cook destroys. So the time that the middle spends between cold and hot on the way up has a limit of its own, however hot the food gets in the end. Every stage on the way counts, a cold smoke too.",
-        mend: "Start with smaller pieces, or in a hotter oven. Write on the last step of the cook, as `come_up`, how long the middle takes, or record it; where all stages together are short, `for` on each of them is enough.",
+        why: "While the middle warms slowly, bacteria grow in it, and some of them leave a toxin that no cook destroys. So the time that the middle spends between cold and hot on the way up has a limit of its own, however hot the food gets in the end. Every stage on the way counts, a cold smoke too; a fermentation has clocks of its own. A record that begins with warm food does not show how it warmed.",
+        mend: "Start with smaller pieces, or in a hotter oven. Write on the last step of the cook, as `come_up`, how long the middle takes, or record it from the cold on; where all stages together are short, `for` on each of them is enough.",
         page: include_str!("../../references/pages/rules/cook/come-up.md"),
     },
     InWords {
         rule: "cook/slow-stages",
-        why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert.",
+        why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up, and one that does not say how warm it is, or how long it takes, may be long; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert.",
         mend: "Shorten the stages in warm air, or chill the food and heat it faster; write `at` and `for` on each of them. Where cure, salt or acid are to make a long stage safe, have the process checked by a licensed process authority.",
         page: include_str!("../../references/pages/rules/cook/slow-stages.md"),
     },
     InWords {
         rule: "cook/humidity",
-        why: "The tables of times hold for moist heat. In dry air the surface dries and stays cooler than the air, and bacteria on a dry surface resist heat that kills them in the moist middle. So the cook says what keeps the surface moist, and for how much of the time.",
-        mend: "Cook in a casing, a sealed bag, liquid, steam, a sealed oven or humid air; steam, a sealed oven and humid air for as long as the report says. Write `moisture` or `humidity` (or `wet_bulb` beside `at`) and `for` on every stage.",
+        why: "The tables of times hold for moist heat. In dry air the surface dries and stays cooler than the air, and bacteria on a dry surface resist heat that kills them in the moist middle. So the cook says what keeps the surface moist, and for how much of the time. How much a casing or a bag in one stage counts for beside steam in another, the guideline does not say.",
+        mend: "Cook in a casing, a sealed bag, liquid, steam, a sealed oven or humid air; steam, a sealed oven and humid air for as long as the report says. Write `moisture` or `humidity` (or `wet_bulb` beside `at`) and `for` on every stage, and the inside temperature as `to`.",
         page: include_str!("../../references/pages/rules/cook/humidity.md"),
     },
     InWords {
@@ -222,13 +222,13 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/partial",
-        why: "A cook that is broken off leaves food that is warm and not yet cooked: what survived grows while it cools, and again while it is heated for the second time. A shop may do it only with a short first heating and a procedure that was approved beforehand; a recipe alone cannot show that.",
-        mend: "Cook it in one go. Where it must be done in two, have the procedure approved by your local authority before you begin.",
+        why: "A cook that is broken off leaves food that is warm and not yet cooked: what survived grows while it cools, and again while it is heated for the second time. A shop may do it only with a short first heating and a procedure that was approved beforehand; a recipe alone cannot show that. A first cook that is a whole one by its temperature, its time and its rest is not broken off: it may be chilled and heated again.",
+        mend: "Cook it in one go, or make the first cook a whole one, with `to`, `hold` and its rest. Where it must be done in two, have the procedure approved by your local authority before you begin.",
         page: include_str!("../../references/pages/rules/cook/partial.md"),
     },
     InWords {
         rule: "cook/hot-holding",
-        why: "Cooked food that waits for its guests is safe while it stays hot: below that, spores that outlived the cook grow. A shop holds it at a temperature or above for all of the time; roasts that were cooked by their chart have one of their own.",
+        why: "Cooked food that waits for its guests is safe while it stays hot: below that, spores that outlived the cook grow. A shop holds it at a temperature or above for all of the time; roasts that were surely cooked by their chart have one of their own, and birds have not.",
         mend: "Hold it hotter, and write the temperature around the food as `at` on the step that holds or serves it, and the tolerance of the thermometer under `[instruments]`. Food that cannot be kept hot is cooled at once; where it is to stand warm for a time, ask your local authority first.",
         page: include_str!("../../references/pages/rules/cook/hot-holding.md"),
     },
@@ -288,7 +288,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "smoke/cheese-chamber",
-        why: "Cheese that gets warm in the smoke softens, sweats its fat and loses its shape. It is a limit of quality, and of the practice of the trade. How long cheese may be out of the refrigerator is another question.",
+        why: "Cheese that gets warm in the smoke softens, sweats its fat and loses its shape. It is a limit of quality, and of the practice of the trade. How long cheese may be out of the refrigerator is another question, and it is asked besides.",
         mend: "Smoke in colder weather, with ice in the chamber or with the fire outside it, and write `at` on the step.",
         page: include_str!("../../references/pages/rules/smoke/cheese-chamber.md"),
     },
@@ -312,7 +312,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "smoke/brining",
-        why: "While fish lies in brine, the salt has not reached its middle, and what grows there in the warm can leave a poison that no later step takes away. So the brine begins cold, and a long brining is done in the cold. A brining that does not say how long it takes counts as a long one.",
+        why: "While fish lies in brine, the salt has not reached its middle, and what grows there in the warm can leave a poison that no later step takes away. So the brine begins cold, and a long brining is done in the cold. A brining that does not say how long it takes counts as a long one. Of several holds before the smoke the first is the brining; the others are time in the warm.",
         mend: "Chill the brine first and put the fish into the refrigerator with it. Write `at` and `for` in the cure or, for a brine without nitrite, on the `hold`.",
         page: include_str!("../../references/pages/rules/smoke/brining.md"),
     },
@@ -396,7 +396,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/warm-time",
-        why: "What grows in food grows fast above the temperature of a refrigerator, and some of it leaves poisons that no cook destroys. Where one of the authorities of a recipe has a clock for that time, the clock judges it under a rule of its own. This rule speaks up where none of them has one, or where food is chilled and nobody says how cold: such time is not passed over, it stays unproven.",
+        why: "What grows in food grows fast above the temperature of a refrigerator, and some of it leaves poisons that no cook destroys. Where one of the authorities of a recipe has a clock for that time, the clock judges it under a rule of its own. This rule speaks up where none of them has one, or where food is chilled and nobody says how cold: such time is not passed over, it stays unproven. So do hours in the smoke of fish or cheese that none of these clocks allows: a smoke is not food left standing, and no document that was read says how long it may last.",
         mend: "Keep the step cold and write `at`, or name under `held_to` an authority that has a clock for it. Where the food has to be warm, as in drying, have the process checked by someone licensed to.",
         page: include_str!("../../references/pages/rules/store/warm-time.md"),
     },

@@ -103,13 +103,6 @@ impl Recipe<'_> {
             rested: rest.and_then(|step| step.time).map(|time| time.value),
             place: place.or(last).unwrap_or(component.place),
         };
-        // A hold in the cold is no part of the cook.
-        let cold = Limit::AtMost(store::HOME_REFRIGERATOR.value.on(Scale::Fahrenheit));
-        let warms = |step: &Step| {
-            step.kind != StepKind::Hold
-                || step.to.is_some()
-                || step.at.is_none_or(|at| cold.met_by(at.value) == Some(false))
-        };
         let stages: Vec<_> = heats()
             .filter(|(n, step)| *n <= end && warms(step))
             .map(|(_, step)| Stage {
@@ -442,6 +435,17 @@ fn longer(time: Range<Time>, least: Option<Range<Time>>) -> Range<Time> {
         ),
         _ => time,
     }
+}
+
+/// Whether a step heats the food: a hold in the cold is no part of a cook.
+pub(super) fn warms(step: &Step) -> bool {
+    let cold = |at: Reading| {
+        Limit::AtMost(store::HOME_REFRIGERATOR.value.on(at.scale())).met_by(at) == Some(true)
+    };
+    step.kind.heats()
+        && (step.kind != StepKind::Hold
+            || step.to.is_some()
+            || step.at.is_none_or(|at| !cold(at.value)))
 }
 
 fn chills(step: &Step) -> bool {

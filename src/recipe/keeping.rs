@@ -3,7 +3,7 @@
 use uom::si::f64::Time;
 
 use super::check::{analysed_brine, warms};
-use super::document::{Component, Kind, Proximates, Recipe, Step, StepKind};
+use super::document::{Component, Kind, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill;
 use crate::finding::{Finding, Place, Placed};
@@ -56,7 +56,10 @@ impl Recipe<'_> {
                 place: step.place,
             };
             for &authority in &self.held_to {
-                store::check(&keeping, authority, report);
+                // The analysis is of the finished food.
+                if keeping.raw || component.needs_none(authority).is_none() {
+                    store::check(&keeping, authority, report);
+                }
             }
             let marks = cold == Cold::Refrigerator && ready_to_eat(component, n);
             let answers = |&authority: &Authority| {
@@ -76,11 +79,7 @@ impl Recipe<'_> {
         let steps = component.steps.iter().enumerate();
         let ready = steps.filter(|(n, _)| ready_to_eat(component, *n)).map(|(_, step)| step);
         let Some((time, place)) = kept_cold(ready) else { return };
-        let Proximates { water_activity, ph, .. } = component.proximates;
-        let marks = self
-            .held_to
-            .iter()
-            .filter(|&&authority| shelf::needs_none(water_activity, ph, authority).is_none());
+        let marks = self.held_to.iter().filter(|&&a| component.needs_none(a).is_none());
         let found = marks.filter_map(|&authority| chill::date_mark(time, authority, place));
         found.for_each(report);
     }
@@ -113,8 +112,11 @@ impl Recipe<'_> {
                 kept,
                 place: step.place,
             };
+            let asked = packed.raw || packed.food == Food::Fish;
             for &authority in &self.held_to {
-                shelf::check_pack(&packed, authority, report);
+                if asked || component.needs_none(authority).is_none() {
+                    shelf::check_pack(&packed, authority, report);
+                }
             }
         }
     }
@@ -160,7 +162,9 @@ impl Recipe<'_> {
                 place: step.place,
             };
             for &authority in &self.held_to {
-                store::check_thaw(&thaw, authority, report);
+                if thaw.raw || component.needs_none(authority).is_none() {
+                    store::check_thaw(&thaw, authority, report);
+                }
             }
         }
     }

@@ -33,12 +33,16 @@ const ANALYSIS: Missing = Missing::new(
     "the water activity or the pH that the pack rests on",
     "write analysis = { water_activity = …, ph = … }, or pack it with air or frozen",
 );
+const EDITION: Missing = Missing::new(
+    "which time this edition prints: older ones print a shorter one, and it was not read",
+    "keep to the shorter time, or name the edition that counts where you are",
+);
 const FROZEN_BEFORE: Missing = Missing::new(
     "that the fish is frozen before it is packed",
     "write a step with do = \"freeze\" before the pack",
 );
 const LABEL: Missing = Missing::new(
-    "that such a pack always bears the time and date it was made, and is opened within 48 hours",
+    "that such a pack always bears the time and date it was made, and is opened in time",
     "label every pack so; a pack that is kept longer rests on water activity or pH by an analysis",
 );
 const ON_THE_SPOT: &str = "Meat that was cured on the spot is no barrier, whatever its nitrite: only meat cured in an inspected plant and received in its pack. What 120 ppm nitrite and 3.5 % brine allow is slow cooling, not this.";
@@ -88,12 +92,16 @@ pub fn check_pack(packed: &Packed, authority: Authority, report: &mut impl FnMut
     if authority.is_food_code() {
         barrier(packed).into_iter().for_each(&mut *report);
         if !packed.frozen && says_pack_life(authority, packed.food) {
-            let row = if authority == Authority::UsFoodCode2013 {
-                &PACKS_ELSEWHERE_OLDER
+            let (now, then) =
+                (life(packed, &PACKS_FOOD_CODE_LIFE), life(packed, &PACKS_ELSEWHERE_OLDER));
+            let doubted = authority == Authority::UsFoodCode2013
+                && now.verdict == Verdict::Meets
+                && then.verdict != Verdict::Meets;
+            report(if doubted {
+                Finding { verdict: Verdict::Unproven, ..then }.missing(EDITION)
             } else {
-                &PACKS_FOOD_CODE_LIFE
-            };
-            report(life(packed, row));
+                now
+            });
         }
     }
     if authority == Authority::GreatBritain && !packed.frozen {

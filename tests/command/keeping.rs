@@ -379,7 +379,9 @@ fn fish_is_taken_out_of_its_airless_pack_before_it_thaws() {
 #[rstest]
 #[case::a_month("us-food-code-2022", "30 days", "meets")]
 #[case::longer("us-food-code-2022", "31 days", "breaks")]
-#[case::an_older_edition("us-food-code-2013", "15 days", "breaks")]
+#[case::an_older_edition("us-food-code-2013", "14 days", "meets")]
+#[case::an_older_edition_that_was_not_read("us-food-code-2013", "15 days", "unproven")]
+#[case::an_older_edition_beyond_a_month("us-food-code-2013", "31 days", "breaks")]
 #[case::ten_days("great-britain", "10 days", "meets")]
 #[case::eleven_days("great-britain", "11 days", "breaks")]
 fn a_pack_without_air_is_kept_for_so_long(
@@ -567,8 +569,8 @@ fn a_shop_that_smokes_or_cures_to_preserve_is_reminded_of_its_variance() {
 #[case::cooked_long("4 h", "75 °F", "", &["breaks"])]
 #[case::cooked_hotter("1.5 h", "85 °F", "", &["breaks"])]
 #[case::cooked_cool("5 h", "60 °F", "", &["meets"])]
-#[case::raw("2 h", "75 °F", "raw = true\n", &["meets"])]
-#[case::raw_longer("2.5 h", "75 °F", "raw = true\n", &["breaks"])]
+#[case::eaten_raw("2 h", "75 °F", "raw", &["meets"])]
+#[case::eaten_raw_longer("2.5 h", "75 °F", "raw", &["breaks"])]
 #[case::cold("50 h", "45 °F", "", &[])]
 fn ready_to_eat_fish_is_warm_for_so_long(
     #[case] time: &str,
@@ -577,12 +579,73 @@ fn ready_to_eat_fish_is_warm_for_so_long(
     #[case] expected: &[&str],
 ) {
     let served = step("serve", &format!("at = \"{at}\"\nfor = \"{time}\""));
-    let component = format!("food = \"fish\"\n{raw}");
+    let component = "food = \"fish\"";
     let cook = if raw.is_empty() { COOK } else { "" };
-    assert_eq!(verdicts("us-fda", &component, &[cook, &served], "chill/exposure"), expected);
+    assert_eq!(verdicts("us-fda", component, &[cook, &served], "chill/exposure"), expected);
     let unsaid = step("serve", &format!("at = \"{at}\""));
     let unproven: &[&str] = if expected.is_empty() { &[] } else { &["unproven"] };
-    assert_eq!(verdicts("us-fda", &component, &[cook, &unsaid], "chill/exposure"), unproven);
+    assert_eq!(verdicts("us-fda", component, &[cook, &unsaid], "chill/exposure"), unproven);
+}
+
+#[test]
+fn raw_fish_that_somebody_else_cooks_is_not_ready_to_eat() {
+    let hold = step("hold", "at = \"60 °F\"\nfor = \"7 h\"");
+    let of = |rule: &str| verdicts("us-fda", "food = \"fish\"\nraw = true", &[&hold], rule);
+    assert!(of("chill/exposure").is_empty());
+    assert_eq!(of("store/warm-time"), ["unproven"], "and it is not passed over");
+}
+
+#[rstest]
+#[case::held("us-consumer", &[&*step("hold", "for = \"12 h\""), COOK], 1)]
+#[case::held_by_nobodys_clock("denmark", &[&*step("hold", "for = \"12 h\""), COOK], 1)]
+#[case::in_a_room("us-fsis", &[&*thaw("how = \"room\"\nfor = \"12 h\""), COOK], 1)]
+#[case::thawing_is_judged_by_its_own_rule("us-consumer", &[&*thaw("how = \"room\"\nfor = \"12 h\""), COOK], 0)]
+#[case::served("us-consumer", &[COOK, &step("serve", "for = \"5 h\"")], 1)]
+#[case::served_at_once("us-consumer", &[COOK, &step("serve", "")], 0)]
+#[case::fermented("denmark", &[&*step("ferment", "for = \"30 h\"")], 1)]
+#[case::rested("us-consumer", &[COOK, &step("rest", "for = \"10 min\"")], 0)]
+#[case::rested_overnight("us-consumer", &[COOK, &step("rest", "for = \"10 h\"")], 1)]
+fn time_at_no_stated_temperature_is_not_passed_over(
+    #[case] held_to: &str,
+    #[case] parts: &[&str],
+    #[case] expected: usize,
+) {
+    let found =
+        verdicts(held_to, "food = \"whole-meat\"", &[&[PORK], parts].concat(), "store/warm-time");
+    assert_eq!(found, vec!["unproven"; expected]);
+}
+
+// The row says less than two hours: what is done for its mend meets.
+#[test]
+fn a_british_display_is_mended_to_less_than_its_limit() {
+    use greenweight::{finding::Mend, units::minutes};
+    let of = |time: &str| {
+        let served = step("serve", &format!("at = \"50 °C\"\nfor = \"{time}\""));
+        let text = format!(
+            "held_to = [\"great-britain\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{COOK}{served}"
+        );
+        let found = Recipe::read(&text).unwrap().check();
+        found.iter().find(|c| c.finding.rule.id == "chill/warm-time").unwrap().finding
+    };
+    assert_eq!(of("3 h").mend, Some(Mend::KeepFor(minutes(119.0))));
+    assert_eq!(of("119 min").verdict.words(), "meets");
+}
+
+#[test]
+fn months_of_another_foods_row_are_noted() {
+    let of = |like: &str| {
+        let freeze =
+            step("freeze", &format!("at = \"-5 °F\"\nfor = \"2 months\"\nlike = \"{like}\""));
+        let text = format!(
+            "held_to = [\"us-consumer\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{COOK}{freeze}"
+        );
+        let found = Recipe::read(&text).unwrap().check();
+        let time = found.iter().find(|c| c.finding.rule.id == "store/freezer-time").unwrap();
+        (time.finding.verdict.words(), time.finding.past_advice)
+    };
+    assert_eq!(of("poultry/whole"), ("meets", true));
+    assert_eq!(of("sausage/cooked"), ("meets", false));
+    assert_eq!(of("freezer-chart/meat-cooked"), ("meets", false));
 }
 
 // Hot food has less than two hours on display, chilled food less than four.

@@ -34,6 +34,8 @@ const CONDITIONS: Missing = Missing::new(
 );
 const REVIEW: &str = "Out of its limits a product goes to expert review. No computation clears it.";
 
+const CURED_TOO: &str = "The schedule is that of uncured meat. Of the slower one for cured meat the stages were not read, and cured meat is held to this one. Out of its limits a product goes to expert review. No computation clears it.";
+
 /// What a product must hold for a schedule of cured products; a figure that is not named is not
 /// asked for.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -204,6 +206,9 @@ pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> 
     }
     best.map(|finding| match finding.verdict {
         Verdict::Meets => finding,
+        _ if authority == Authority::GreatBritain && cooling.holds.nitrite.is_some() => {
+            finding.note(CURED_TOO)
+        }
         _ => finding.note(REVIEW),
     })
 }

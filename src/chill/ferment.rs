@@ -18,6 +18,10 @@ const ACID: Missing = Missing::new(
     "when the product is acid: the pH at the end of a stage",
     "write ph = 5.3 on the step by whose end it was measured",
 );
+const COOLER: Missing = Missing::new(
+    "degree-hours for its hottest stage: the other stages use them up",
+    "have it acid before that stage begins, or ferment it cooler",
+);
 const CHAMBER: &str = "The temperature is that of the chamber, and the hottest stage before the acid chooses the limit.";
 
 /// A stage of a fermentation, as a recipe gives it.
@@ -56,11 +60,18 @@ pub fn check_fermentation(stages: &[Ferment], authority: Authority) -> Option<Fi
     };
     // The clock ends where the acid was measured: within a stage it may have come sooner.
     let (mut hottest, mut low, mut high) = (f64::NEG_INFINITY, 0.0, 0.0);
+    // What the stages below the hottest one count.
+    let mut cooler = 0.0;
     for stage in stages.iter().take(last.saturating_add(1)) {
         let (Some(at), Some(time)) = (stage.at, stage.time) else {
             return unproven(HOW_LONG, stage.place);
         };
-        hottest = hottest.max(at.on(scale).value());
+        let degrees = at.on(scale).value();
+        if degrees > hottest {
+            (hottest, cooler) = (degrees, high);
+        } else if degrees < hottest {
+            cooler += row.value.counted(at, time.high());
+        }
         low += row.value.counted(at, time.low());
         high += row.value.counted(at, time.high());
     }
@@ -74,9 +85,12 @@ pub fn check_fermentation(stages: &[Ferment], authority: Authority) -> Option<Fi
         .row(&row.row)
         .note(CHAMBER)
         .at(first.place);
+    let left = row.value.most - cooler;
     Some(match verdict {
         Verdict::Meets => finding,
-        _ => finding.mend(Mend::AcidWithin(hours(row.value.most / (hottest - row.value.base)))),
+        // What the cooler stages count is gone before the hottest begins.
+        _ if left > 0.0 => finding.mend(Mend::AcidWithin(hours(left / (hottest - row.value.base)))),
+        _ => finding.missing(COOLER),
     })
 }
 

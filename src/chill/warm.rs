@@ -5,7 +5,7 @@ use crate::authority::Authority;
 use crate::cite::Cited;
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::range::Range;
-use crate::units::{PrintedTemperature, Reading};
+use crate::units::{PrintedTemperature, Reading, minutes};
 
 pub(super) const WARM: Rule =
     Rule::new("chill/warm-time", "time between cold and hot", Force::Safety);
@@ -75,6 +75,14 @@ impl WarmTime {
         }
     }
 
+    /// The longest time that meets it, by minutes.
+    fn longest(&self) -> Time {
+        match self.most {
+            Limit::Below(time) => time - minutes(1.0),
+            _ => self.time(),
+        }
+    }
+
     fn serves(&self, hottest: Reading) -> bool {
         let above = |printed: PrintedTemperature| {
             Limit::AtMost(printed.on(hottest.scale())).met_by(hottest) == Some(false)
@@ -93,6 +101,12 @@ fn rows(authority: Authority) -> impl Iterator<Item = &'static Cited<WarmTime>> 
     let food_code = authority.is_food_code();
     let authority = if food_code { Authority::UsFoodCode2022 } else { authority };
     WARM_TIME.iter().filter(move |row| row.value.authority == authority)
+}
+
+/// Whether a time is within that of every row, whatever the authority and the temperature.
+#[must_use]
+pub fn always_short(time: Time) -> bool {
+    WARM_TIME.iter().all(|row| row.value.most.met_by(time) == Some(true))
 }
 
 /// Food at some temperatures, each for so long, held against the rows of an authority: the time in
@@ -143,6 +157,6 @@ fn of_side(
         }
         (Verdict::Meets, false) if was.is_some() => found.note(ONCE),
         (Verdict::Meets, false) => found,
-        _ => found.mend(Mend::KeepFor(row.value.time())),
+        _ => found.mend(Mend::KeepFor(row.value.longest())),
     })
 }

@@ -10,7 +10,7 @@ use crate::food::Food;
 use crate::range::Range;
 use crate::shelf;
 use crate::smoke::{self, ColdSmoke, SmokedFish};
-use crate::store;
+use crate::store::{self, Thawing};
 use crate::units::{Reading, seconds};
 use crate::{cure, fat};
 
@@ -23,6 +23,8 @@ const UNJUDGED: Missing = Missing::new(
 
 const HOW_COLD: Missing =
     Missing::new("how cold it is where it is chilled", "write at = \"… °F\" on the step");
+const HOW_WARM: Missing =
+    Missing::new("how warm it is in this step", "write at = \"… °F\" on the step");
 const DRYING: Missing = Missing::new(
     "what makes a raw, dried product safe: its cure, its acid and its drying together",
     "have the process checked by someone licensed to; an analysis of water activity and pH may show that it needs neither time nor temperature",
@@ -84,16 +86,9 @@ impl Recipe<'_> {
         let end = hottest.unwrap_or(component.steps.len());
         let plan = self.plan(component, hottest);
         let hottest = component.steps.get(end);
-        // A hold in the cold is no part of the cook.
-        let warms = |step: &Step| {
-            step.kind != StepKind::Hold
-                || step.to.is_some()
-                || step.at.is_none_or(|at| is_warm(at.value))
-        };
-        // A cold smoke is none either, and warms the food.
+        // A hold in the cold is no part of the cook. A cold smoke is none either, and warms the food.
         let to_the_end = || component.steps.iter().take(end.saturating_add(1));
-        let on_the_way =
-            |step: &&Step| step.kind == StepKind::ColdSmoke || (step.kind.heats() && warms(step));
+        let on_the_way = |step: &&Step| step.kind == StepKind::ColdSmoke || warms(step);
         let stage = |step: &Step| Stage {
             cooks: step.kind != StepKind::ColdSmoke,
             at: step.at.map(|at| at.value),
@@ -221,10 +216,16 @@ impl Recipe<'_> {
             place: cold.place,
         };
         let meat = component.food.is_meat() || component.food == Food::Casseroles;
+        // What dries or sours after the cook was another food while it cooled.
+        let after = || component.steps.iter().skip(cook.saturating_add(1));
+        let dries_later = after().any(|step| {
+            step.kind.heats() || matches!(step.kind, StepKind::ColdSmoke | StepKind::Ferment)
+        });
         let found = self
             .held_to
             .iter()
             .filter(|&&authority| meat || chill::cools_any_food(authority))
+            .filter(|&&authority| dries_later || component.needs_none(authority).is_none())
             .filter_map(|&authority| chill::check(&cooling, authority, self.date));
         found.for_each(report);
     }
@@ -317,7 +318,8 @@ impl Recipe<'_> {
     /// not passed over.
     fn check_warm(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
         let cooked_at = end_of_cook(component);
-        let by_code = self.by_food_code(component);
+        let needs_none = self.held_to.iter().any(|&a| component.needs_none(a).is_some());
+        let by_code = self.by_food_code(component) && !needs_none;
         let (mut stays, mut held_hot, mut place) = (Vec::new(), Vec::new(), component.place);
         let (mut ready, mut smoked) = (Vec::new(), Vec::new());
         // Of several stays the longest is pointed at.
@@ -336,6 +338,8 @@ impl Recipe<'_> {
         let keeps_by_itself = component.cure.is_some()
             || component.steps.iter().any(|step| step.kind == StepKind::Ferment);
         let after_the_cook = |n: usize| cooked_at.is_some_and(|cook| n > cook);
+        // Cooked, or eaten as it is; what is sold raw is cooked by whoever eats it.
+        let exposed = |n: usize| !component.raw && (cooked_at.is_none() || after_the_cook(n));
         let (mut ferments, mut chilled) = (false, false);
         for &authority in &self.held_to {
             let finding = chill::check_fermentation(&stages, authority);
@@ -344,12 +348,30 @@ impl Recipe<'_> {
         }
         for (n, step) in component.steps.iter().enumerate() {
             chilled |= after_the_cook(n) && chills(step);
+            let before_the_end = cooked_at.is_some_and(|cook| n <= cook);
+            let unjudged = match step.kind {
+                // Stages of a cook that ends somewhere are the cook's.
+                StepKind::Smoke | StepKind::Cook => !before_the_end,
+                StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
+                StepKind::Pack | StepKind::Serve => true,
+                StepKind::Thaw => !self.held_to.iter().any(|&a| store::says_thawing(a)),
+                // A fermentation has clocks of its own, where the authority has any.
+                StepKind::Ferment => !ferments,
+                StepKind::ColdSmoke | StepKind::Refrigerate => false,
+                StepKind::Freeze | StepKind::Open => false,
+            };
             let Some(at) = step.at else {
                 // Cooked food that is chilled somewhere: how cold it is there decides how long it may be.
                 let clocked = self.held_to.iter().any(|&a| chill::says_how_long(a));
-                let unsaid = step.kind == StepKind::Chill && after_the_cook(n);
-                if unsaid && clocked && component.cooling.is_empty() {
-                    report(Finding::new(&WARM, Verdict::Unproven).missing(HOW_COLD).at(step.place));
+                let cooling = step.kind == StepKind::Chill
+                    && after_the_cook(n)
+                    && clocked
+                    && component.cooling.is_empty();
+                let unproven = Finding::new(&WARM, Verdict::Unproven).at(step.place);
+                if cooling {
+                    report(unproven.missing(HOW_COLD));
+                } else if unjudged && takes_time(step) {
+                    report(unproven.missing(HOW_WARM));
                 }
                 continue;
             };
@@ -364,22 +386,10 @@ impl Recipe<'_> {
                 continue;
             }
             let warm = is_warm(at.value);
-            let before_the_end = cooked_at.is_some_and(|cook| n <= cook);
-            let unjudged = match step.kind {
-                // Stages of a cook that ends somewhere are the cook's.
-                StepKind::Smoke | StepKind::Cook => !before_the_end,
-                StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
-                StepKind::Pack | StepKind::Serve => true,
-                StepKind::Thaw => !self.held_to.iter().any(|&a| store::says_thawing(a)),
-                // A fermentation has clocks of its own, where the authority has any.
-                StepKind::Ferment => !ferments,
-                StepKind::ColdSmoke | StepKind::Refrigerate => false,
-                StepKind::Freeze | StepKind::Open => false,
-            };
             let served = matches!(step.kind, StepKind::Hold | StepKind::Serve);
             // What is cured or fermented and never cooked dries by rules of its own.
             let dries = step.kind == StepKind::Hold && cooked_at.is_none() && keeps_by_itself;
-            if unjudged && !dries && (component.raw || after_the_cook(n)) {
+            if unjudged && !dries && exposed(n) {
                 ready.push(stay);
             }
             if warm && served && after_the_cook(n) && by_code && !chilled {
@@ -392,8 +402,7 @@ impl Recipe<'_> {
                 continue;
             }
             let says = |&authority: &Authority| {
-                let exposed = after_the_cook(n) || component.raw;
-                chill::says_how_long(authority) || (exposed && chill::says_exposure(authority))
+                chill::says_how_long(authority) || (exposed(n) && chill::says_exposure(authority))
             };
             let judged = step.kind != StepKind::Thaw && !dries && self.held_to.iter().any(says);
             if unjudged && judged {
@@ -408,17 +417,16 @@ impl Recipe<'_> {
                 report(unjudged_at(at.value, if dries { DRYING } else { UNJUDGED }, at.place));
             }
         }
-        let (activity, ph) = (component.proximates.water_activity, component.proximates.ph);
         let everywhere = [stays.as_slice(), held_hot.as_slice()].concat();
         for &authority in &self.held_to {
-            if let Some(cell) = shelf::needs_none(activity, ph, authority) {
+            if let Some(cell) = component.needs_none(authority) {
                 report(shelf::stable(cell, component.place));
                 continue;
             }
             let stays = if authority.is_food_code() { &stays } else { &everywhere };
             chill::warm(stays, authority, place).into_iter().for_each(&mut *report);
-            if chill::says_exposure(authority) && (component.raw || cooked_at.is_some()) {
-                let found = chill::ready_to_eat(&ready, !component.raw, place);
+            if chill::says_exposure(authority) {
+                let found = chill::ready_to_eat(&ready, cooked_at.is_some(), place);
                 found.into_iter().for_each(&mut *report);
             }
         }
@@ -507,6 +515,28 @@ fn end_of_cook(component: &Component<'_>) -> Option<usize> {
     let recorded = !component.record.is_empty();
     let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
     component.steps.iter().rposition(ends)
+}
+
+/// Whether a step heats the food: a hold in the cold is no part of a cook.
+pub(super) fn warms(step: &Step) -> bool {
+    step.kind.heats()
+        && (step.kind != StepKind::Hold
+            || step.to.is_some()
+            || step.at.is_none_or(|at| is_warm(at.value)))
+}
+
+/// Whether a step without a temperature lets time pass in the warm, for all that it says.
+fn takes_time(step: &Step) -> bool {
+    match step.kind {
+        // Chilled is chilled by its name, and a cook or a thaw by the fire takes its heat from there.
+        StepKind::Chill => false,
+        StepKind::Thaw if matches!(step.how, Some(Thawing::Cooking | Thawing::Microwave)) => false,
+        StepKind::Hold => !step.ends_a_cook(),
+        StepKind::Ferment => true,
+        // A rest goes on from the fire: of minutes nobody says how warm it is.
+        StepKind::Rest => step.time.is_some_and(|time| !chill::always_short(time.value.high())),
+        _ => step.time.is_some(),
+    }
 }
 
 fn chills(step: &Step) -> bool {

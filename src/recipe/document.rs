@@ -9,6 +9,7 @@ use crate::cure::{Additive, Analysis, Method, Premix, Pump};
 use crate::finding::{Place, Placed, Rule};
 use crate::food::Food;
 use crate::range::Range;
+use crate::shelf::{self, Cell};
 use crate::store::{Storage, Thawing};
 use crate::trace::{Point, TimeColumn};
 use crate::units::{Amount, Measures, Reading, Scale};
@@ -614,6 +615,11 @@ impl Component<'_> {
     /// Whether an ingredient of any of these kinds is in it.
     pub(super) fn holds(&self, kinds: &[Kind]) -> bool {
         self.ingredients.iter().any(|ingredient| kinds.contains(&ingredient.kind))
+    }
+
+    /// The cell by which it needs neither time nor temperature, by its analysis and one authority.
+    pub(super) fn needs_none(&self, authority: Authority) -> Option<&'static Cited<Cell>> {
+        shelf::needs_none(self.proximates.water_activity, self.proximates.ph, authority)
     }
 
     /// Whether there is poultry in it.

@@ -2,16 +2,16 @@
 
 use uom::si::f64::Time;
 
-use super::check::analysed_brine;
-use super::document::{Component, Kind, Proximates, Recipe, Step, StepKind};
+use super::check::{analysed_brine, warms};
+use super::document::{Component, Kind, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill;
 use crate::finding::{Finding, Place, Placed};
 use crate::food::Food;
 use crate::range::Range;
 use crate::shelf::{self, Packed};
-use crate::store::{self, Afterwards, Cold, FRESH_SAUCE, Keeping, Sauce, Thaw, chart_row};
-use crate::units::seconds;
+use crate::store::{self, Afterwards, Cold, FRESH_SAUCE, Keeping, Sauce, Thaw, Thawing, chart_row};
+use crate::units::{Reading, seconds};
 
 impl Recipe<'_> {
     pub(super) fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
@@ -20,9 +20,11 @@ impl Recipe<'_> {
         let mut kept: [Option<Range<Time>>; 2] = [None, None];
         // Its own rule names the row.
         let fresh = fresh_sauce(component);
-        // Ready to eat and kept cold, without the time in a freezer.
-        let mut marked: Option<(Option<Range<Time>>, Place)> = None;
         for (n, step) in component.steps.iter().enumerate() {
+            if cooked_at == Some(n) {
+                // What is cooked has days of its own.
+                kept = [None, None];
+            }
             vacuum = match step.kind {
                 StepKind::Pack => step.vacuum,
                 StepKind::Open => false,
@@ -54,62 +56,67 @@ impl Recipe<'_> {
                 place: step.place,
             };
             for &authority in &self.held_to {
-                store::check(&keeping, authority, report);
+                // The analysis is of the finished food.
+                if keeping.raw || component.needs_none(authority).is_none() {
+                    store::check(&keeping, authority, report);
+                }
             }
-            let ready = !keeping.raw
-                || component.raw
-                || matches!(component.food, Food::Cheese | Food::Sauce);
-            let marks = ready && cold == Cold::Refrigerator;
-            if marks {
-                let before = marked.map(|(time, _)| time);
-                let now = step.time.map(|time| time.value);
-                marked = Some((before.map_or(now, |before| plus(before, now)), step.place));
-            }
+            let marks = cold == Cold::Refrigerator && ready_to_eat(component, n);
             let answers = |&authority: &Authority| {
-                store::answers(authority) || (marks && authority.is_food_code())
+                store::answers(authority)
+                    || (marks && authority.is_food_code())
+                    || (vacuum && shelf::says_pack_life(authority, component.food))
             };
             if !self.held_to.iter().any(answers) {
                 report(store::unanswered(step.place));
             }
         }
-        let Proximates { water_activity, ph, .. } = component.proximates;
-        let Some((time, place)) = marked else { return };
-        let marks = self
-            .held_to
-            .iter()
-            .filter(|&&authority| shelf::needs_none(water_activity, ph, authority).is_none());
+        self.check_date_mark(component, report);
+    }
+
+    /// Ready to eat and kept cold, without the time in a freezer.
+    fn check_date_mark(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let steps = component.steps.iter().enumerate();
+        let ready = steps.filter(|(n, _)| ready_to_eat(component, *n)).map(|(_, step)| step);
+        let Some((time, place)) = kept_cold(ready) else { return };
+        let marks = self.held_to.iter().filter(|&&a| component.needs_none(a).is_none());
         let found = marks.filter_map(|&authority| chill::date_mark(time, authority, place));
         found.for_each(report);
     }
 
     /// What is packed without air rests on something, and is kept for so long.
     pub(super) fn check_packs(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let heated = component.steps.iter().any(|step| step.kind.heats());
         for (n, step) in component.steps.iter().enumerate() {
             if step.kind != StepKind::Pack || !step.vacuum {
                 continue;
             }
-            let packed = component.steps.iter().skip(n.saturating_add(1));
-            let mut packed = packed.take_while(|step| step.kind != StepKind::Open);
-            let kept = cold_time(packed.clone());
-            let chilled = |step: &Step| {
-                matches!(step.kind, StepKind::Refrigerate | StepKind::Chill | StepKind::Hold)
-            };
-            let frozen =
-                packed.clone().any(|step| step.kind == StepKind::Freeze) && !packed.any(chilled);
+            let before = component.steps.iter().take(n);
+            let later = component.steps.iter().skip(n.saturating_add(1));
+            let mut packed = later.clone().take_while(|step| step.kind != StepKind::Open);
+            let kept = kept_cold(packed.clone()).and_then(|(time, _)| time);
+            let frozen = packed.clone().any(|step| step.kind == StepKind::Freeze)
+                && !packed.clone().any(not_frozen);
+            let to_be_cooked = component.raw || later.clone().any(Step::ends_a_cook);
+            let heated = before.clone().any(warms) || packed.any(warms);
+            let mut last = before.rev().filter(|step| step.kind != StepKind::Open);
             let packed = Packed {
                 food: component.food,
-                raw: component.raw && !heated,
+                raw: to_be_cooked && !heated,
                 cured_here: component.cure.is_some(),
+                frozen_before: last.next().map(|step| step.kind == StepKind::Freeze),
                 frozen,
+                opened: later.clone().any(|step| step.kind == StepKind::Open),
                 activity: component.proximates.water_activity,
                 ph: component.proximates.ph,
                 brine: analysed_brine(component),
                 kept,
                 place: step.place,
             };
+            let asked = packed.raw || packed.food == Food::Fish;
             for &authority in &self.held_to {
-                shelf::check_pack(&packed, authority, report);
+                if asked || component.needs_none(authority).is_none() {
+                    shelf::check_pack(&packed, authority, report);
+                }
             }
         }
     }
@@ -128,10 +135,17 @@ impl Recipe<'_> {
             }
             let later = || component.steps.iter().skip(n.saturating_add(1));
             let until = || later().take_while(|step| !step.ends_a_cook());
+            let cures =
+                component.cure.is_some() || component.ingredients.iter().any(|i| i.in_pickle);
+            // Days of two thaws are days all the same; how long the second one takes is its own matter.
+            let waits = until()
+                .filter(|step| step.kind != StepKind::Thaw)
+                .filter(|step| step.kind != StepKind::Hold || !cures)
+                .filter_map(cold);
             let again = until().find(|step| step.kind == StepKind::Freeze);
             let thaw = Thaw {
                 food: component.food,
-                raw: !component.raw && cooked_at.is_none_or(|cook| n < cook),
+                raw: cooked_at.is_none_or(|cook| n < cook),
                 how: step.how,
                 at: step.at,
                 thermometer: self.instruments.thermometer,
@@ -139,32 +153,44 @@ impl Recipe<'_> {
                 piece: component.piece,
                 airless,
                 afterwards: Afterwards {
-                    cooked_next: later().next().is_some_and(Step::ends_a_cook),
-                    kept: cold_time(until()),
+                    cooked_next: later()
+                        .find(|step| !leads_to_a_cook(step))
+                        .is_some_and(Step::ends_a_cook),
+                    kept: waits.reduce(plus).unwrap_or(Range::exactly(seconds(0.0)).ok()),
                     frozen_again: again.map(|step| step.place),
                 },
                 place: step.place,
             };
             for &authority in &self.held_to {
-                store::check_thaw(&thaw, authority, report);
+                if thaw.raw || component.needs_none(authority).is_none() {
+                    store::check_thaw(&thaw, authority, report);
+                }
             }
         }
     }
 
-    /// A sauce that is never cooked.
+    /// A sauce that is never cooked, neither here nor by whoever eats it.
     pub(super) fn check_sauce(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        if component.steps.iter().any(Step::ends_a_cook) {
+        let served = |step: &Step| step.kind == StepKind::Serve && step.time.is_some();
+        let eaten_at_once = !component.steps.is_empty() && component.steps.iter().all(served);
+        if component.raw || eaten_at_once || component.steps.iter().any(Step::ends_a_cook) {
             return;
         }
-        let cold = component.steps.iter().filter(|step| step.kind == StepKind::Refrigerate);
-        let warmest =
-            cold.filter_map(|step| step.at).reduce(|a, b| if b.value > a.value { b } else { a });
+        let kept = kept_cold(component.steps.iter());
+        let frozen = component.steps.iter().any(|step| step.kind == StepKind::Freeze);
+        // In a freezer alone no time counts.
+        let none = Range::exactly(seconds(0.0)).ok().filter(|_| frozen);
+        let stays = component.steps.iter().filter(|step| cold(step).is_some());
+        let warmer = |a: Option<Placed<Reading>>, b: Option<Placed<Reading>>| {
+            let (a, b) = (a?, b?);
+            Some(if b.value > a.value { b } else { a })
+        };
         let sauce = Sauce {
             oil: component.holds(&[Kind::Oil]),
             garlic_or_herbs: component.holds(&[Kind::RawGarlic, Kind::FreshHerbs]),
             dairy: component.holds(&[Kind::Yogurt, Kind::Cream]),
-            kept: cold_time(component.steps.iter()),
-            at: warmest,
+            kept: kept.map_or(none, |(time, _)| time),
+            at: stays.map(|step| step.at).reduce(warmer).flatten(),
             thermometer: self.instruments.thermometer,
             place: component.place,
         };
@@ -184,8 +210,47 @@ fn plus(a: Option<Range<Time>>, b: Option<Range<Time>>) -> Option<Range<Time>> {
     a?.plus(b?).ok()
 }
 
-/// The time in a refrigerator in some steps; `None` where there is none, or one is not said.
-fn cold_time<'s>(steps: impl Iterator<Item = &'s Step>) -> Option<Range<Time>> {
-    let cold = steps.filter(|step| step.kind == StepKind::Refrigerate);
-    cold.map(|step| step.time.map(|time| time.value)).reduce(plus)?
+/// Whether it is ready to eat after a step: cooked, or a food that needs no cook.
+fn ready_to_eat(component: &Component<'_>, n: usize) -> bool {
+    let cook = component.steps.iter().rposition(Step::ends_a_cook);
+    let needs_none = matches!(component.food, Food::Cheese | Food::Sauce);
+    !component.raw && (needs_none || cook.is_some_and(|cook| n > cook))
+}
+
+/// Whether a step goes on to the cook without a stop.
+fn leads_to_a_cook(step: &Step) -> bool {
+    let heats = matches!(step.kind, StepKind::Smoke | StepKind::Cook) && step.to.is_none();
+    let takes_no_time = matches!(step.kind, StepKind::Open | StepKind::Pack);
+    heats || (takes_no_time && step.time.is_none())
+}
+
+/// Whether food in a pack is not frozen in this step. What is cooked from frozen was frozen until then.
+fn not_frozen(step: &Step) -> bool {
+    matches!(step.kind, StepKind::Refrigerate | StepKind::Chill | StepKind::Hold)
+        || (step.kind == StepKind::Thaw && step.how != Some(Thawing::Cooking))
+}
+
+/// How long a step keeps food cold, `Some(None)` where it does not say; `None` where it does not keep it so.
+fn cold(step: &Step) -> Option<Option<Range<Time>>> {
+    let time = step.time.map(|time| time.value);
+    let is_cold = step.at.map(|at| store::cold_somewhere(at.value));
+    match (step.kind, step.how) {
+        _ if step.ends_a_cook() => None,
+        (StepKind::Thaw, Some(Thawing::Cooking | Thawing::Microwave)) => None,
+        (StepKind::Refrigerate | StepKind::Thaw, _) => Some(time),
+        (StepKind::Chill | StepKind::Hold, _) if is_cold != Some(false) => Some(time),
+        (StepKind::Pack | StepKind::Serve | StepKind::Rest, _) if is_cold == Some(true) => {
+            time.map(Some)
+        }
+        _ => None,
+    }
+}
+
+/// The time in the cold in some steps, which may not be said, and the last of them; `None` where there is none.
+fn kept_cold<'s>(steps: impl Iterator<Item = &'s Step>) -> Option<(Option<Range<Time>>, Place)> {
+    // A chill of no stated length is its cooling, which has clocks of its own.
+    let cools = |step: &&Step| step.kind == StepKind::Chill && step.time.is_none();
+    let kept = steps.filter(|step| !cools(step));
+    let kept = kept.filter_map(|step| Some((cold(step)?, step.place)));
+    kept.reduce(|(a, _), (b, place)| (plus(a, b), place))
 }

@@ -246,14 +246,14 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "chill/exposure",
-        why: "Ready-to-eat food is not cooked again, so whatever grows on it while it is warm is eaten with it. The guide to fish of the Food and Drug Administration adds up how long it is warm, and allows less time the warmer it ever gets. It allows other times to food that was cooked here than to food that is eaten raw.",
+        why: "Ready-to-eat food is not cooked again, so whatever grows on it while it is warm is eaten with it. The guide to fish of the Food and Drug Administration adds up how long it is warm, and allows less time the warmer it ever gets. It allows other times to food that was cooked here than to food that is eaten raw; what is sold raw, to be cooked, it does not ask.",
         mend: "Work in smaller lots, in a colder room or on ice, so that the times together are shorter. Write `at` and `for` on every step between the cook and the cold.",
         page: include_str!("../../references/pages/rules/chill/exposure.md"),
     },
     InWords {
         rule: "chill/date-mark",
-        why: "Listeria grows even in a good refrigerator, slowly and without a smell. So a shop marks ready-to-eat food that it keeps for more than a day, and sells it or throws it away within a fixed number of days. The day on which it is made or opened is the first of them; days in a freezer are not counted, and do not start the count again.",
-        mend: "Make less at a time, or freeze the rest early. Write how long it is kept as `for` on every step that refrigerates it.",
+        why: "Listeria grows even in a good refrigerator, slowly and without a smell. So a shop marks ready-to-eat food that it keeps for more than a day, and sells it or throws it away within a fixed number of days. The day on which it is made or opened is the first of them; days in a freezer are not counted, and do not start the count again, and days of a thaw are. What is sold raw, to be cooked, needs no such mark.",
+        mend: "Make less at a time, or freeze the rest early. Write how long it is kept as `for` on every step that keeps it cold.",
         page: include_str!("../../references/pages/rules/chill/date-mark.md"),
     },
     InWords {
@@ -264,7 +264,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "shelf/packaging-barrier",
-        why: "Without air the bacteria that spoil food and warn the nose grow badly, and the spores of Clostridium botulinum can wake: such a pack may be deadly and smell of nothing. So a pack without air must rest on something besides the cold, such as acid or dryness. Meat that was cured on the spot counts as no barrier, whatever its nitrite, and a shop packs fish this way only frozen.",
+        why: "Without air the bacteria that spoil food and warn the nose grow badly, and the spores of Clostridium botulinum can wake: such a pack may be deadly and smell of nothing. So a pack without air must rest on something besides the cold, such as acid or dryness, but for raw meat, whose own flora competes, and for a labelled pack that is opened within two days, of which a recipe cannot show the label. Meat that was cured on the spot counts as no barrier, whatever its nitrite, and a shop packs fish this way only frozen: before, during and after.",
         mend: "Have the food analysed and write `analysis = { water_activity = …, ph = … }`; where neither is low enough, pack it with air, or freeze it. A shop needs a plan approved beforehand: ask the local authority.",
         page: include_str!("../../references/pages/rules/shelf/packaging-barrier.md"),
     },
@@ -276,7 +276,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "shelf/interaction",
-        why: "Microbes need water that they can use and a food that is not too acid; where both together are against them, those that make people ill do not grow even in the warm. The Food Code prints which pairs of water activity and pH need neither time nor temperature for safety. Where a laboratory found such a pair, this rule says so, and the Food Code's rules on warm time and date marks are not asked; those of other authorities still are.",
+        why: "Microbes need water that they can use and a food that is not too acid; where both together are against them, those that make people ill do not grow even in the warm. The Food Code prints which pairs of water activity and pH need neither time nor temperature for safety. Where a laboratory found such a pair, this rule says so, and the finished food is not asked for the Food Code's cooling, holding, warm time, thawing, date marks and packs; what dries after its cook is asked how it cooled, and the rules of other authorities still are.",
         mend: "Have the finished product analysed, and write both figures as `analysis = { water_activity = …, ph = … }`. A pair that the table does not clear has to be assessed by a licensed process authority, and is kept cold until then.",
         page: include_str!("../../references/pages/rules/shelf/interaction.md"),
     },
@@ -336,7 +336,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/freezer-time",
-        why: "Food that is kept frozen cold enough stays safe; what it loses over the months is taste, colour and moisture. The charts print how long each food is at its best. That is advice: a recipe that goes past it gets a note and breaks nothing.",
+        why: "Food that is kept frozen cold enough stays safe; what it loses over the months is taste, colour and moisture. The charts print how long each food is at its best. That is advice: a recipe that goes past it, or names the row of another food, gets a note and breaks nothing.",
         mend: "Plan fewer months in `for`, or accept that the food is past its best. Write `like` with the row of the chart, so that there is a time to compare with.",
         page: include_str!("../../references/pages/rules/store/freezer-time.md"),
     },
@@ -354,8 +354,8 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/thaw",
-        why: "Frozen food thaws from the outside in. On a table its surface is warm for hours while the middle is still ice, and what freezing had stopped grows again. The safe ways keep the surface cold, or go straight on to the cook.",
-        mend: "Thaw it in a cold refrigerator and write `how` and `at` on the step; what thaws in water or in a microwave oven is cooked in the very next step. Never thaw it in a warm room.",
+        why: "Frozen food thaws from the outside in. On a table its surface is warm for hours while the middle is still ice, and what freezing had stopped grows again. The safe ways keep the surface cold, or go straight on to the cook. Water that thaws is cold; in a shop it runs, and carries off what comes loose.",
+        mend: "Thaw it in a cold refrigerator and write `how` and `at` on the step; what thaws in water, in a microwave oven or as a part of cooking goes on to the cook without a stop. Never thaw it in a warm room.",
         page: include_str!("../../references/pages/rules/store/thaw.md"),
     },
     InWords {
@@ -366,14 +366,14 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/refreeze",
-        why: "Freezing kills little. Meat that thawed in water, in a microwave oven or in a room has had warm parts, and freezing it raw keeps what grew there for the next thaw. From a cold refrigerator it may go back raw, with some loss of quality; after any other thaw it is cooked first.",
-        mend: "Write `how` on the step that thaws. Thaw in the refrigerator what may have to go back, or cook it before it is frozen again.",
+        why: "Freezing kills little. Meat that thawed in water, in a microwave oven or in a room has had warm parts, and freezing it raw keeps what grew there for the next thaw. From a cold refrigerator it may go back raw, with some loss of quality; after any other thaw, and from a warm refrigerator, it is cooked first.",
+        mend: "Write `how`, and `at`, on the step that thaws. Thaw in the refrigerator what may have to go back, or cook it before it is frozen again.",
         page: include_str!("../../references/pages/rules/store/refreeze.md"),
     },
     InWords {
         rule: "store/after-thaw",
-        why: "What was alive before the freezer is alive after it, and grows on in the refrigerator from the day the meat has thawed. Ground meat, poultry and fish have the shortest time, red meat in the piece a little more. This rule asks how long food that thawed raw in a refrigerator waits for its cook; after any other thaw it does not wait at all.",
-        mend: "Thaw it later or cook it sooner, and write in `for` the longest time that anybody may take: a range that goes past the limit is not proven.",
+        why: "What was alive before the freezer is alive after it, and grows on in the refrigerator from the day the meat has thawed. Ground meat, poultry and fish have the shortest time, red meat in the piece a little more. This rule asks how long food that thawed raw in a refrigerator waits for its cook, in every cold step and in what is left of its thaw when it has thawed; days before it is frozen again count. After any other thaw it does not wait at all.",
+        mend: "Thaw it later or cook it sooner, and write in `for` the longest time that anybody may take: a range that goes past the limit is not proven. Where the thaw itself takes days, write the weight of the piece as `piece`.",
         page: include_str!("../../references/pages/rules/store/after-thaw.md"),
     },
     InWords {
@@ -384,19 +384,19 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/garlic-in-oil",
-        why: "Garlic and herbs carry spores of Clostridium botulinum from the soil, and oil shuts out the air: together they are what the spores need to grow and make their poison, which has no taste or smell. Nothing in oil makes it safe to leave it out. It is kept in the cold and for a few days only, and this is asked whoever's rules the recipe is held to.",
-        mend: "Write a step with `do = \"refrigerate\"`, `at` and `for`, plan no more days than the report names, and throw away what is left. A splash of lemon juice or vinegar does not change it; an acidified product needs a process that a licensed process authority has tested.",
+        why: "Garlic and herbs carry spores of Clostridium botulinum from the soil, and oil shuts out the air: together they are what the spores need to grow and make their poison, which has no taste or smell. Nothing in oil makes it safe to leave it out. It is kept in the cold and for a few days only, and this is asked whoever's rules the recipe is held to. Time in a freezer does not count; what is cooked, here or by whoever eats it, and what is eaten at once, is not asked.",
+        mend: "Write a step with `do = \"refrigerate\"`, and `at` and `for` on every step in the cold, plan no more days than the report names, and throw away what is left. A splash of lemon juice or vinegar does not change it; an acidified product needs a process that a licensed process authority has tested.",
         page: include_str!("../../references/pages/rules/store/garlic-in-oil.md"),
     },
     InWords {
         rule: "store/fresh-sauce",
         why: "A sauce of yogurt or cream that is never cooked keeps what the raw garlic or the herbs bring with them. The sourness of yogurt does not kill it: Listeria can outlive many weeks in such a sauce, in the cold too. No published time for such a sauce was found, so the nearest food of the chart stands for it.",
-        mend: "Write a step with `do = \"refrigerate\"`, `at` and `for`, and plan no more days than the report names. Make it in small batches.",
+        mend: "Write a step with `do = \"refrigerate\"`, `at` and `for` on every step in the cold, and plan no more days than the report names. Make it in small batches.",
         page: include_str!("../../references/pages/rules/store/fresh-sauce.md"),
     },
     InWords {
         rule: "store/warm-time",
-        why: "What grows in food grows fast above the temperature of a refrigerator, and some of it leaves poisons that no cook destroys. Where one of the authorities of a recipe has a clock for that time, the clock judges it under a rule of its own. This rule speaks up where none of them has one, or where food is chilled and nobody says how cold: such time is not passed over, it stays unproven. So do hours in the smoke of fish or cheese that none of these clocks allows: a smoke is not food left standing, and no document that was read says how long it may last.",
+        why: "What grows in food grows fast above the temperature of a refrigerator, and some of it leaves poisons that no cook destroys. Where one of the authorities of a recipe has a clock for that time, the clock judges it under a rule of its own. This rule speaks up where none of them has one, or where food is held, served, thawed or chilled and nobody says at which temperature: such time is not passed over, it stays unproven. So do hours in the smoke of fish or cheese that none of these clocks allows: a smoke is not food left standing, and no document that was read says how long it may last.",
         mend: "Keep the step cold and write `at`, or name under `held_to` an authority that has a clock for it. Where the food has to be warm, as in drying, have the process checked by someone licensed to.",
         page: include_str!("../../references/pages/rules/store/warm-time.md"),
     },

@@ -4,7 +4,8 @@ use super::table::{
     PACKAGING_BARRIERS_ACTIVITY, PACKAGING_BARRIERS_PH, PACKS_ELSEWHERE_OLDER, PACKS_ELSEWHERE_UK,
     PACKS_ELSEWHERE_UK_ACTIVITY, PACKS_ELSEWHERE_UK_FRESH, PACKS_ELSEWHERE_UK_PH,
     PACKS_ELSEWHERE_UK_SALT, PACKS_FOOD_CODE_COLD_DAYS, PACKS_FOOD_CODE_COLD_WITHIN,
-    PACKS_FOOD_CODE_FISH, PACKS_FOOD_CODE_LIFE, PACKS_FOOD_CODE_WEEK_DAYS,
+    PACKS_FOOD_CODE_FISH, PACKS_FOOD_CODE_LIFE, PACKS_FOOD_CODE_OPENED,
+    PACKS_FOOD_CODE_OPENED_TIME, PACKS_FOOD_CODE_WEEK_DAYS,
 };
 use super::{Cell, cell};
 use crate::authority::Authority;
@@ -32,6 +33,18 @@ const ANALYSIS: Missing = Missing::new(
     "the water activity or the pH that the pack rests on",
     "write analysis = { water_activity = …, ph = … }, or pack it with air or frozen",
 );
+const EDITION: Missing = Missing::new(
+    "which time this edition prints: older ones print a shorter one, and it was not read",
+    "keep to the shorter time, or name the edition that counts where you are",
+);
+const FROZEN_BEFORE: Missing = Missing::new(
+    "that the fish is frozen before it is packed",
+    "write a step with do = \"freeze\" before the pack",
+);
+const LABEL: Missing = Missing::new(
+    "that such a pack always bears the time and date it was made, and is opened in time",
+    "label every pack so; a pack that is kept longer rests on water activity or pH by an analysis",
+);
 const ON_THE_SPOT: &str = "Meat that was cured on the spot is no barrier, whatever its nitrite: only meat cured in an inspected plant and received in its pack. What 120 ppm nitrite and 3.5 % brine allow is slow cooling, not this.";
 const FISH: &str = "Frozen before, during and after: pack it with air, or freeze it first and keep it frozen in its pack. A shop needs a variance for anything else.";
 const WHO: &str = "A shop needs a plan, approved beforehand, for every pack without air.";
@@ -45,8 +58,12 @@ pub struct Packed {
     pub raw: bool,
     /// Whether a curing agent was added here.
     pub cured_here: bool,
+    /// Whether it is frozen when it is packed, where that is known.
+    pub frozen_before: Option<bool>,
     /// Whether it is frozen all the time that it is packed.
     pub frozen: bool,
+    /// Whether the pack is opened after the time that it is kept.
+    pub opened: bool,
     /// Water activity.
     pub activity: Option<f64>,
     /// pH.
@@ -63,18 +80,28 @@ fn at_most(most: f64, known: Option<f64>) -> Option<bool> {
     known.and_then(|known| Limit::AtMost(most).met_by(known))
 }
 
+/// Whether an authority says how long a pack without air is kept cold.
+#[must_use]
+pub fn says_pack_life(authority: Authority, food: Food) -> bool {
+    authority == Authority::GreatBritain || (authority.is_food_code() && food != Food::Fish)
+}
+
 /// Holds a pack without air against the rules of an authority: what it rests on, and how long it
 /// is kept.
 pub fn check_pack(packed: &Packed, authority: Authority, report: &mut impl FnMut(Finding)) {
     if authority.is_food_code() {
         barrier(packed).into_iter().for_each(&mut *report);
-        if !packed.frozen && packed.food != Food::Fish {
-            let row = if authority == Authority::UsFoodCode2013 {
-                &PACKS_ELSEWHERE_OLDER
+        if !packed.frozen && says_pack_life(authority, packed.food) {
+            let (now, then) =
+                (life(packed, &PACKS_FOOD_CODE_LIFE), life(packed, &PACKS_ELSEWHERE_OLDER));
+            let doubted = authority == Authority::UsFoodCode2013
+                && now.verdict == Verdict::Meets
+                && then.verdict != Verdict::Meets;
+            report(if doubted {
+                Finding { verdict: Verdict::Unproven, ..then }.missing(EDITION)
             } else {
-                &PACKS_FOOD_CODE_LIFE
-            };
-            report(life(packed, row));
+                now
+            });
         }
     }
     if authority == Authority::GreatBritain && !packed.frozen {
@@ -85,13 +112,15 @@ pub fn check_pack(packed: &Packed, authority: Authority, report: &mut impl FnMut
 /// What it rests on in a shop of the United States.
 fn barrier(packed: &Packed) -> Option<Finding> {
     if packed.food == Food::Fish {
-        let verdict = if packed.frozen { Verdict::Meets } else { Verdict::Breaks };
-        return Some(
-            Finding::new(&BARRIER, verdict)
-                .row(&PACKS_FOOD_CODE_FISH.row)
-                .note(FISH)
-                .at(packed.place),
-        );
+        let finding = |verdict| {
+            let finding = Finding::new(&BARRIER, verdict).row(&PACKS_FOOD_CODE_FISH.row);
+            finding.note(FISH).at(packed.place)
+        };
+        return Some(match (packed.frozen_before, packed.frozen) {
+            (Some(true), true) => finding(Verdict::Meets),
+            (None, true) => finding(Verdict::Unproven).missing(FROZEN_BEFORE),
+            _ => finding(Verdict::Breaks),
+        });
     }
     if packed.raw || packed.frozen {
         return None;
@@ -103,8 +132,16 @@ fn barrier(packed: &Packed) -> Option<Finding> {
         let finding = Finding::new(&BARRIER, verdict).row(&dry.row).row(&sour.row).at(packed.place);
         finding.note(if packed.cured_here { ON_THE_SPOT } else { WHO })
     };
+    // A pack that is opened so soon needs no plan, and rests on its label.
+    let soon = Limit::AtMost(PACKS_FOOD_CODE_OPENED_TIME.value);
+    let opened =
+        packed.opened && packed.kept.is_some_and(|kept| soon.judge(&kept) == Verdict::Meets);
     Some(match (by_activity, by_ph) {
         (Some(true), _) | (_, Some(true)) => finding(Verdict::Meets),
+        _ if opened => Finding::new(&BARRIER, Verdict::Unproven)
+            .row(&PACKS_FOOD_CODE_OPENED.row)
+            .missing(LABEL)
+            .at(packed.place),
         (Some(false), Some(false)) => finding(Verdict::Breaks),
         _ => finding(Verdict::Unproven).missing(ANALYSIS),
     })

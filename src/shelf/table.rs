@@ -496,6 +496,32 @@ pub static PACKS_FOOD_CODE_CHEESE: Cited<Time> = Cited {
         },
     };
 
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_OPENED: Cited<PrintedTemperature> = Cited {
+        value: PrintedTemperature::Both(41.0, 5.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "rop-48h",
+            printed: "no HACCP plan if always labelled with time and date made, held at 41 F or less and taken out of the package within 48 h, 41 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(F), in the file named 8-201.14", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Packs without air in shops, Food Code 2022
+pub static PACKS_FOOD_CODE_OPENED_TIME: Cited<Time> = Cited {
+        value: hours(48.0),
+        row: Row {
+            table: "shelf/packs-food-code",
+            key: "rop-48h",
+            printed: "no HACCP plan if always labelled with time and date made, held at 41 F or less and taken out of the package within 48 h, 41 °F",
+            citation: Citation { source: &sources::FOODCODE2022, place: "3-502.12(F), in the file named 8-201.14", standing: Standing::Law, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
 /// Shelf stable without cold
 pub static SHELF_STABLE_ACIDIFIED: Cited<ShelfStable> = Cited {
         value: ShelfStable { ph: Some(Limit::AtMost(4.6)), activity: None, only_above: Some(0.85), salt: None, both: None },

@@ -57,6 +57,7 @@ const NOT_THIS: Missing = Missing::new(
     "choose a row for the food as you made it; rows for factory-sealed and canned food are not for it",
 );
 const COLDER: &str = "By its thermometer it may be a little warmer. Frozen food is safe so; it keeps its quality less long.";
+const OF_ANOTHER: &str = "The row is about another food, or about factory-sealed or canned food: its months are not those of this one.";
 const HOW_LONG: Missing = Missing::new("how long it is kept", "write for = \"… days\" on the step");
 const HOW_COLD: Missing = Missing::new("how cold it is kept", "write at = \"… °F\" on the step");
 
@@ -134,9 +135,31 @@ fn is_about(row: &Cited<Storage>, food: Food, raw: bool) -> bool {
                 && if raw { kind.starts_with("fresh-sausage-uncooked") } else { cooked }
         }
         ("leftovers", _) => !raw,
+        ("freezer-chart", kind) => freezer_row_is_about(kind, food, raw),
         _ => false,
     };
     fits && !factory
+}
+
+/// The same for a row of the freezer's own chart.
+fn freezer_row_is_about(kind: &str, food: Food, raw: bool) -> bool {
+    let poultry = matches!(food, Food::Poultry | Food::GroundPoultry);
+    match kind {
+        "bacon-and-sausage" => food == Food::Bacon || food.is_ground(),
+        "casseroles" => food == Food::Casseroles,
+        "egg-whites-or-egg-substitutes" => food == Food::Eggs,
+        "frozen-dinners-and-entrees" => !raw,
+        "gravy-meat-or-poultry" => food == Food::Sauce,
+        "soups-and-stews" => matches!(food, Food::Casseroles | Food::Sauce | Food::Leftovers),
+        "ham-hot-dogs-and-lunch-meats" => !raw && food.is_meat(),
+        "meat-cooked" => !raw && food.is_meat() && !poultry,
+        "meat-uncooked-ground" => raw && food.is_ground() && !poultry,
+        "wild-game-uncooked" => raw && food.is_meat(),
+        kind if kind.starts_with("meat-uncooked") => raw && food.is_meat() && !food.is_ground(),
+        "poultry-cooked" => !raw && poultry,
+        kind if kind.starts_with("poultry-uncooked") => raw && poultry,
+        _ => false,
+    }
 }
 
 /// Whether an authority says how long food keeps.
@@ -295,6 +318,10 @@ fn freezer_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     let place = time.place;
     let time = time.value;
     let finding = Finding::new(&FREEZER_TIME, Verdict::Meets).found(&time).row(&like.row).at(place);
+    if !is_about(like, keeping.food, keeping.raw) {
+        report(Finding { past_advice: true, ..finding }.note(OF_ANOTHER));
+        return;
+    }
     let Some(chart) = like.value.freeze.time() else {
         report(Finding { past_advice: true, ..finding }
             .note("The chart has words in place of a time. They are about quality, unless the food was never frozen in time."));

@@ -32,8 +32,10 @@ mod table;
 use uom::si::f64::Time;
 
 use crate::authority::Authority;
+use crate::cite::Cited;
+use crate::finding::Limit;
 use crate::range::Range;
-use crate::units::PrintedTemperature;
+use crate::units::{PrintedTemperature, Reading};
 
 pub use check::{Cold, Keeping, RULES, answers, chart_keys, chart_row, check, unanswered};
 pub use freezing::{
@@ -111,6 +113,15 @@ pub struct ColdHolding {
     pub fish: bool,
     /// The temperature, at most.
     pub temperature: PrintedTemperature,
+}
+
+/// Whether a temperature is cold by the rule of any authority: what is warmer has clocks of its own.
+#[must_use]
+pub fn cold_somewhere(at: Reading) -> bool {
+    let met = |row: &Cited<ColdHolding>| {
+        Limit::AtMost(row.value.temperature.on(at.scale())).met_by(at) == Some(true)
+    };
+    COLD_HOLDING.iter().any(met)
 }
 
 /// The last time at which a food may be used that was opened after some time: the earlier of the end

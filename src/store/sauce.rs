@@ -44,9 +44,9 @@ pub struct Sauce {
     pub garlic_or_herbs: bool,
     /// Whether there is yogurt or cream in it.
     pub dairy: bool,
-    /// How long it is kept cold, all in all; `None` where that is not said.
+    /// How long it is kept cold, all in all, without the time in a freezer; `None` where that is not said.
     pub kept: Option<Range<Time>>,
-    /// The warmest it is kept at.
+    /// The warmest it is kept at; `None` where one of them is not said.
     pub at: Option<Placed<Reading>>,
     /// How far the thermometer may be off.
     pub thermometer: Option<TemperatureInterval>,
@@ -90,12 +90,19 @@ fn keep(
     let limit = Limit::AtMost(most);
     let finding =
         |verdict| Finding::new(rule, verdict).row(row).limit(limit).note(note).at(sauce.place);
-    let (Some(kept), Some(at)) = (sauce.kept, sauce.at) else {
+    let Some(kept) = sauce.kept else {
         report(finding(Verdict::Unproven).missing(COLD));
         return;
     };
     let found = finding(limit.judge(&kept)).found(&kept);
     report(found.or_mend(Mend::KeepFor(most)));
+    if kept.high() <= Time::default() {
+        return;
+    }
+    let Some(at) = sauce.at else {
+        report(finding(Verdict::Unproven).missing(COLD));
+        return;
+    };
     let home = &HOME_REFRIGERATOR;
     report(Finding::at_or_below(rule, home.value, &home.row, at, sauce.thermometer));
 }

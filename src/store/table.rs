@@ -2777,6 +2777,19 @@ pub static THAW_REFREEZE_MICROWAVE: Cited<()> = Cited {
     };
 
 /// Thawing
+pub static THAW_COOK: Cited<()> = Cited {
+        value: (),
+        row: Row {
+            table: "store/thaw",
+            key: "none-cook-from-frozen-cooking-time",
+            printed: "none (cook from frozen), cooking time: 50 percent longer",
+            citation: Citation { source: &sources::MSU_E3259, place: "last paragraph", standing: Standing::Guidance, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    };
+
+/// Thawing
 pub static THAW_FISH_PACK: Cited<()> = Cited {
         value: (),
         row: Row {

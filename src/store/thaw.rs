@@ -1,9 +1,9 @@
 use uom::si::f64::{Mass, TemperatureInterval, Time};
 
 use super::table::{
-    HOME_REFRIGERATOR, THAW_COUNTER, THAW_CUTS, THAW_FISH_PACK, THAW_FOOD_CODE_FRIDGE,
-    THAW_FOOD_CODE_WATER, THAW_FOOD_CODE_WATER_TIME, THAW_LEAST, THAW_REFREEZE_MICROWAVE,
-    THAW_REFREEZE_WATER, THAW_SMALL, THAW_TURKEY, THAW_USUAL, THAW_WATER,
+    HOME_REFRIGERATOR, THAW_COOK, THAW_COUNTER, THAW_CUTS, THAW_FISH_PACK, THAW_FOOD_CODE_FRIDGE,
+    THAW_FOOD_CODE_WATER, THAW_FOOD_CODE_WATER_TIME, THAW_LEAST, THAW_REFREEZE,
+    THAW_REFREEZE_MICROWAVE, THAW_REFREEZE_WATER, THAW_SMALL, THAW_TURKEY, THAW_USUAL, THAW_WATER,
 };
 use crate::authority::Authority;
 use crate::cite::{Cited, Row};
@@ -29,8 +29,30 @@ const HOW: Missing = Missing::new(
 const HOW_COLD: Missing = Missing::new("how cold it is", "write at = \"… °F\" on the step");
 const HOW_LONG: Missing = Missing::new("how long it takes", "write for = \"… h\" on the step");
 const COOK_NEXT: Missing = Missing::new(
-    "that it is cooked at once: thawed in water or a microwave oven, parts of it are warm",
+    "that it is cooked at once: thawed in any way but in a refrigerator, parts of it are warm",
     "let a step with an inside temperature follow",
+);
+const THAWED_COLD: Missing = Missing::new(
+    "a refrigerator that is cold enough while it thaws, by the finding on the thaw",
+    "thaw it as that finding asks, or cook it before it is frozen again",
+);
+const HOW_LONG_KEPT: Missing = Missing::new(
+    "how long it is kept after it has thawed",
+    "write for = \"… h\" on every step until it is cooked",
+);
+const PIECE: Missing = Missing::new(
+    "that it is not left thawed for so long",
+    "thaw it later, and write the weight of a large piece as piece",
+);
+const THAWED: &str =
+    "The days count from when it has thawed, which a piece may have before its step is over.";
+const STANDING: Missing = Missing::new(
+    "a way to thaw that a shop may use: water that stands is none",
+    "thaw it in the refrigerator, or under running water that carries off what comes loose",
+);
+const HOW_WARM: Missing = Missing::new(
+    "that the water is cold",
+    "use cold tap water; how cold is printed for shops alone, and stands in for homes",
 );
 const OPEN: Missing = Missing::new(
     "that the pack is opened before it thaws",
@@ -97,7 +119,7 @@ pub struct ThawBird {
 pub struct Afterwards {
     /// Whether the next step cooks it.
     pub cooked_next: bool,
-    /// How long it is kept cold before it is cooked; `None` where that is not said.
+    /// How long it is kept cold before it is cooked, which may be no time; `None` where that is not said.
     pub kept: Option<Range<Time>>,
     /// Whether it is frozen again before it is cooked, and where that is written.
     pub frozen_again: Option<Place>,
@@ -180,6 +202,21 @@ pub fn check_thaw(thaw: &Thaw, authority: Authority, report: &mut impl FnMut(Fin
                 .at(thaw.place),
         );
     }
+    let mut worst = Verdict::Meets;
+    thawed_safely(thaw, shop, &mut |finding| {
+        worst = worst.max(finding.verdict);
+        report(finding);
+    });
+    if !shop && thaw.raw {
+        frozen_again(thaw, worst, report);
+        soon_used(thaw, report);
+    }
+    if !shop {
+        long_enough(thaw, report);
+    }
+}
+
+fn thawed_safely(thaw: &Thaw, shop: bool, report: &mut impl FnMut(Finding)) {
     let finding = |verdict, row: &'static Row| Finding::new(&THAW, verdict).row(row).at(thaw.place);
     match thaw.how {
         None => report(finding(Verdict::Unproven, &THAW_COUNTER.row).missing(HOW)),
@@ -192,33 +229,55 @@ pub fn check_thaw(thaw: &Thaw, authority: Authority, report: &mut impl FnMut(Fin
             });
         }
         Some(Thawing::RunningWater | Thawing::ColdWater) if shop => in_water(thaw, report),
-        Some(Thawing::Cooking) => report(finding(Verdict::Meets, &THAW_REFREEZE_WATER.row)),
-        Some(Thawing::ColdWater | Thawing::RunningWater | Thawing::Microwave) => {
-            let row = if thaw.how == Some(Thawing::Microwave) {
-                &THAW_REFREEZE_MICROWAVE
-            } else {
-                &THAW_REFREEZE_WATER
-            };
-            let next = thaw.afterwards.cooked_next || !thaw.raw;
-            let verdict = if next { Verdict::Meets } else { Verdict::Unproven };
-            let found = finding(verdict, &row.row);
-            report(if next { found } else { found.missing(COOK_NEXT) });
+        Some(Thawing::Cooking) => at_once(thaw, &THAW_COOK.row, report),
+        Some(Thawing::Microwave) => at_once(thaw, &THAW_REFREEZE_MICROWAVE.row, report),
+        Some(Thawing::ColdWater | Thawing::RunningWater) => {
+            at_once(thaw, &THAW_REFREEZE_WATER.row, report);
+            at_home_in_water(thaw, report);
         }
-    }
-    if !shop {
-        afterwards(thaw, report);
-        long_enough(thaw, report);
     }
 }
 
-/// Under running water, in a shop.
+/// What has warm parts when it has thawed is cooked next, unless it is cooked already.
+fn at_once(thaw: &Thaw, row: &'static Row, report: &mut impl FnMut(Finding)) {
+    let next = thaw.afterwards.cooked_next || !thaw.raw;
+    let finding = |verdict| Finding::new(&THAW, verdict).row(row).at(thaw.place);
+    report(if next {
+        finding(Verdict::Meets)
+    } else {
+        finding(Verdict::Unproven).missing(COOK_NEXT)
+    });
+}
+
+/// How cold the water is, in a home: "cold tap water" is all that is printed for them.
+fn at_home_in_water(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
+    let row = &THAW_FOOD_CODE_WATER;
+    if let Some(at) = thaw.at {
+        let finding = Finding::at_or_below(&THAW, row.value, &row.row, at, thaw.thermometer);
+        report(match finding.verdict {
+            Verdict::Breaks => Finding { verdict: Verdict::Unproven, ..finding }.missing(HOW_WARM),
+            _ => finding,
+        });
+    } else if thaw.how == Some(Thawing::RunningWater) {
+        let finding = Finding::new(&THAW, Verdict::Unproven).row(&row.row);
+        report(finding.missing(HOW_COLD).at(thaw.place));
+    }
+}
+
+/// In water, in a shop: it runs.
 fn in_water(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
     let row = &THAW_FOOD_CODE_WATER;
     let finding = |verdict| Finding::new(&THAW, verdict).row(&row.row).at(thaw.place);
-    match thaw.at {
-        Some(at) => report(Finding::at_or_below(&THAW, row.value, &row.row, at, thaw.thermometer)),
-        None => report(finding(Verdict::Unproven).missing(HOW_COLD)),
-    }
+    let cool = match thaw.at {
+        Some(at) => Finding::at_or_below(&THAW, row.value, &row.row, at, thaw.thermometer),
+        None => finding(Verdict::Unproven).missing(HOW_COLD),
+    };
+    let stands = thaw.how == Some(Thawing::ColdWater) && cool.verdict == Verdict::Meets;
+    report(if stands {
+        Finding { verdict: Verdict::Unproven, ..cool }.missing(STANDING)
+    } else {
+        cool
+    });
     let cold = |at: &Placed<Reading>| {
         let limit = THAW_FOOD_CODE_FRIDGE.value.on(at.value.scale());
         Limit::AtMost(limit).met_by(at.value) == Some(true)
@@ -243,38 +302,76 @@ fn in_water(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
     });
 }
 
-/// Kept after the thaw, or frozen again, in a home.
-fn afterwards(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
-    if !thaw.raw {
+/// Frozen again while it is raw, in a home: only from a refrigerator that was cold.
+fn frozen_again(thaw: &Thaw, thawed: Verdict, report: &mut impl FnMut(Finding)) {
+    let Some(place) = thaw.afterwards.frozen_again else { return };
+    let finding = |verdict, row: &'static Row| Finding::new(&REFREEZE, verdict).row(row).at(place);
+    report(match thaw.how {
+        None => finding(Verdict::Unproven, &THAW_REFREEZE_WATER.row).missing(HOW),
+        Some(Thawing::Refrigerator) => {
+            let found = finding(thawed, &THAW_REFREEZE.row);
+            if thawed == Verdict::Meets { found } else { found.missing(THAWED_COLD) }
+        }
+        Some(Thawing::Microwave) => finding(Verdict::Breaks, &THAW_REFREEZE_MICROWAVE.row),
+        Some(_) => finding(Verdict::Breaks, &THAW_REFREEZE_WATER.row),
+    });
+}
+
+/// Kept after it thawed raw in a refrigerator. After any other thaw it is cooked at once, which is asked above.
+fn soon_used(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
+    if thaw.how != Some(Thawing::Refrigerator) {
         return;
     }
-    let cold = thaw.how == Some(Thawing::Refrigerator);
-    if let Some(place) = thaw.afterwards.frozen_again {
-        let row = match thaw.how {
-            Some(Thawing::Refrigerator) => &super::table::THAW_REFREEZE,
-            Some(Thawing::Microwave) => &THAW_REFREEZE_MICROWAVE,
-            _ => &THAW_REFREEZE_WATER,
-        };
-        let verdict = match thaw.how {
-            Some(Thawing::Refrigerator) => Verdict::Meets,
-            Some(_) => Verdict::Breaks,
-            None => Verdict::Unproven,
-        };
-        let found = Finding::new(&REFREEZE, verdict).row(&row.row).at(place);
-        report(if thaw.how.is_none() { found.missing(HOW) } else { found });
-    }
-    let Some(kept) = thaw.afterwards.kept else { return };
     let small = thaw.food.is_ground() || matches!(thaw.food, Food::Poultry | Food::Fish);
     let row = if small { &THAW_SMALL } else { &THAW_CUTS };
     let limit = Limit::AtMost(row.value);
-    let finding = |verdict| {
-        Finding::new(&AFTER_THAW, verdict).row(&row.row).limit(limit).found(&kept).at(thaw.place)
-    };
-    // After any other thaw it is cooked at once, which is asked above.
-    if cold {
-        let verdict = limit.judge(&kept);
-        report(finding(verdict).or_mend(Mend::KeepFor(row.value)));
+    let finding =
+        |verdict| Finding::new(&AFTER_THAW, verdict).row(&row.row).limit(limit).at(thaw.place);
+    let none = Time::default();
+    let until_thawed = Range::ordered(none, none);
+    let thawed = thaw.time.map_or(until_thawed, |time| left_thawed(time, thaw.piece));
+    if thawed.high() <= none && thaw.afterwards.kept.is_some_and(|kept| kept.high() <= none) {
+        return;
     }
+    let all = thaw.afterwards.kept.and_then(|kept| kept.plus(thawed).ok());
+    let Some(all) = all else {
+        report(finding(Verdict::Unproven).missing(HOW_LONG_KEPT));
+        return;
+    };
+    let found = finding(limit.judge(&all)).found(&all);
+    let most = row.value - thawed.high();
+    report(match found.verdict {
+        Verdict::Meets => found,
+        _ if thawed.high() <= none => found.mend(Mend::KeepFor(row.value)),
+        _ if most > none => found.mend(Mend::KeepFor(most)).note(THAWED),
+        _ => found.missing(PIECE).note(THAWED),
+    });
+}
+
+/// How long a piece lies thawed before its thaw is over. One of unknown weight may take as short, or as long,
+/// as any whose time is printed.
+fn left_thawed(time: Range<Time>, piece: Option<Mass>) -> Range<Time> {
+    let none = Time::default();
+    let printed = THAW_TURKEY.iter().map(|row| row.value.refrigerator);
+    let (least, longest) =
+        printed.fold((time.high(), none), |all, row| (shorter(all.0, row.0), longer(all.1, row.1)));
+    let usual = piece.map(|piece| {
+        let usual = thaw_time(Thawing::Refrigerator, piece).map_or(none, |takes| takes.high());
+        let turkey = thaw_turkey(piece).map_or(none, |row| row.value.refrigerator.1);
+        longer(longer(usual, turkey), least)
+    });
+    let beyond = |time: Time, takes: Option<Time>, otherwise: Time| {
+        longer(time - takes.unwrap_or(otherwise), none)
+    };
+    Range::ordered(beyond(time.low(), usual, longest), beyond(time.high(), usual, least))
+}
+
+fn shorter(a: Time, b: Time) -> Time {
+    if b < a { b } else { a }
+}
+
+fn longer(a: Time, b: Time) -> Time {
+    if b > a { b } else { a }
 }
 
 /// Whether the time is as long as such a piece takes: advice.

@@ -116,6 +116,30 @@ fn dry_and_sour_food_needs_neither_time_nor_temperature() {
     assert_eq!(of("us-consumer", "chill/warm-time"), ["breaks"]);
 }
 
+// The rules of the Food Code that are of food which needs time or temperature ask nothing of what needs neither.
+#[rstest]
+#[case::cooling(&[COOK, CHILL], "chill/cooling")]
+#[case::held_warm(&[COOK, "[[component.step]]\ndo = \"serve\"\nat = \"70 °F\"\nfor = \"9 h\"\n"], "cook/hot-holding")]
+#[case::pack_life(&[COOK, VACUUM, KEPT], "shelf/pack-life")]
+#[case::cold_holding(&[COOK, KEPT], "store/fridge-temperature")]
+fn what_needs_neither_is_not_asked_for_either(#[case] parts: &[&str], #[case] rule: &str) {
+    let of = |component: &str| {
+        verdicts("us-food-code-2022", &format!("food = \"ground-meat\"\n{component}"), parts, rule)
+    };
+    assert!(of("analysis = { water_activity = 0.80, ph = 4.4 }").is_empty());
+    assert_ne!(of("analysis = { water_activity = 0.97, ph = 5.9 }"), ["meets"]);
+}
+
+#[test]
+fn what_dries_after_its_cook_was_another_food_while_it_cooled() {
+    let component = "food = \"ground-meat\"\nanalysis = { water_activity = 0.80, ph = 4.4 }";
+    let dry = "[[component.step]]\ndo = \"hold\"\nat = \"55 °F\"\nfor = \"30 days\"\n";
+    let found = verdicts("us-food-code-2022", component, &[COOK, CHILL, dry], "chill/cooling");
+    assert_eq!(found, ["unproven"]);
+}
+
+const KEPT: &str = "[[component.step]]\ndo = \"refrigerate\"\nat = \"45 °F\"\nfor = \"60 days\"\n";
+
 fn ferment(at: &str, time: &str, ph: &str) -> String {
     format!("[[component.step]]\ndo = \"ferment\"\nat = \"{at}\"\nfor = \"{time}\"\n{ph}\n")
 }
@@ -137,6 +161,34 @@ fn a_fermentation_has_its_degree_hours(
     let stages: String = stages.iter().map(|(at, time, ph)| ferment(at, time, ph)).collect();
     let found = verdicts(held_to, "food = \"ground-meat\"", &[&stages], "chill/degree-hours");
     assert_eq!(found, [expected]);
+}
+
+// 50 h at 75 °F are 750 of the 900 that a hotter stage leaves: three hours at 110 °F.
+#[test]
+fn the_cooler_stages_are_taken_off_the_mend_of_the_hottest() {
+    use greenweight::finding::Mend;
+    let of = |cool: &str, hot: &str| {
+        let stages = [ferment("75 °F", cool, ""), ferment("110 °F", hot, "ph = 5.2")].concat();
+        let text = format!("held_to = [\"us-fsis\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{stages}");
+        let found = greenweight::recipe::Recipe::read(&text).unwrap().check();
+        found.iter().find(|c| c.finding.rule.id == "chill/degree-hours").unwrap().finding
+    };
+    let Some(Mend::AcidWithin(time)) = of("50 h", "8 h").mend else { panic!() };
+    assert!((time.value / 3600.0 - 3.0).abs() < 1e-9, "{time:?}");
+    assert_eq!(of("50 h", "3 h").verdict.words(), "meets");
+    let none_left = of("70 h", "1 h");
+    assert_eq!((none_left.verdict.words(), none_left.mend), ("breaks", None));
+}
+
+#[test]
+fn cured_meat_is_told_that_the_british_schedule_is_of_uncured() {
+    let text = format!(
+        "held_to = [\"great-britain\"]\n{HEAD}food = \"ground-meat\"\ncure = {{ method = \"ground\" }}\n{PORK}{PREMIX}{COOK}{CHILL}{}",
+        cooling(&SLOW)
+    );
+    let found = greenweight::recipe::Recipe::read(&text).unwrap().check();
+    let cooled = found.iter().find(|c| c.finding.rule.id == "chill/cooling").unwrap().finding;
+    assert!(cooled.note.is_some_and(|note| note.contains("uncured meat")), "{:?}", cooled.note);
 }
 
 #[test]

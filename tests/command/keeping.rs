@@ -116,6 +116,84 @@ fn how_food_thaws(#[case] held_to: &str, #[case] more: &str, #[case] expected: &
     assert_eq!(verdicts(held_to, "food = \"ground-meat\"", &parts, "store/thaw"), expected);
 }
 
+// Cold tap water is all that is printed for homes; how cold is printed for shops.
+#[rstest]
+#[case::cold_at_home("us-consumer", "cold-water", "at = \"65 °F\"", &["meets", "meets"])]
+#[case::warm_at_home("us-consumer", "cold-water", "at = \"100 °F\"\nfor = \"6 h\"", &["meets", "unproven"])]
+#[case::running_and_how_cold("us-consumer", "running-water", "", &["meets", "unproven"])]
+#[case::standing_in_a_shop(CODE, "cold-water", "at = \"65 °F\"\nfor = \"3 h\"", &["unproven", "meets"])]
+#[case::standing_warm_in_a_shop(CODE, "cold-water", "at = \"75 °F\"\nfor = \"3 h\"", &["breaks", "meets"])]
+fn water_that_thaws_is_cold_and_runs_in_a_shop(
+    #[case] held_to: &str,
+    #[case] how: &str,
+    #[case] more: &str,
+    #[case] expected: &[&str],
+) {
+    let parts = [PORK, &thaw(&format!("how = \"{how}\"\n{more}")), COOK];
+    assert_eq!(verdicts(held_to, "food = \"whole-meat\"", &parts, "store/thaw"), expected);
+}
+
+#[test]
+fn what_is_sold_raw_is_raw_when_it_thaws() {
+    let of = |held_to: &str, how: &str, rule: &str| {
+        let parts = [PORK, &thaw(how), &step("freeze", "at = \"0 °F\"")];
+        verdicts(held_to, "food = \"ground-meat\"\nraw = true", &parts, rule)
+    };
+    let water = "how = \"cold-water\"";
+    assert_eq!(of("us-consumer", water, "store/thaw"), ["unproven"]);
+    assert_eq!(of("us-consumer", water, "store/refreeze"), ["breaks"]);
+    let running = "how = \"running-water\"\nat = \"65 °F\"\nfor = \"1 h\"";
+    assert_eq!(of(CODE, running, "store/thaw"), ["meets", "meets"]);
+    let cold = "how = \"refrigerator\"\nat = \"36 °F\"\nfor = \"9 days\"";
+    assert_eq!(of("us-consumer", cold, "store/after-thaw"), ["breaks"]);
+}
+
+#[test]
+fn what_is_sold_raw_needs_no_date_mark() {
+    let kept = fridge("36 °F", "10 days");
+    let of = |pack: &str, rule: &str| {
+        verdicts(CODE, "food = \"ground-meat\"\nraw = true", &[PORK, pack, &kept], rule)
+    };
+    assert!(of("", "chill/date-mark").is_empty());
+    assert_eq!(of("", "store/authority"), ["unproven"], "nobody says how long");
+    assert!(of(VACUUM, "store/authority").is_empty(), "the days of its pack are said");
+}
+
+#[test]
+fn days_of_a_thaw_count_for_its_date_and_its_pack() {
+    let cold = thaw("how = \"refrigerator\"\nat = \"38 °F\"\nfor = \"9 days\"");
+    let freeze = step("freeze", "at = \"0 °F\"");
+    let of = |pack: &str, rule: &str| {
+        let parts = [PORK, COOK, pack, &freeze, &cold];
+        verdicts(CODE, "food = \"ground-meat\"", &parts, rule)
+    };
+    assert_eq!(of("", "chill/date-mark"), ["breaks"]);
+    assert_eq!(of(VACUUM, "shelf/pack-life"), ["meets"]);
+    assert_eq!(of(VACUUM, "shelf/packaging-barrier"), ["unproven"]);
+    // Days in the cold are days, whatever the step is called.
+    let hold = step("hold", "at = \"38 °F\"\nfor = \"9 days\"");
+    let held = verdicts(CODE, "food = \"ground-meat\"", &[PORK, COOK, &hold], "chill/date-mark");
+    assert_eq!(held, ["breaks"]);
+}
+
+#[rstest]
+#[case::never_cooked(&[], "unproven")]
+#[case::cooked_later(&[&fridge("38 °F", "2 days"), COOK], "unproven")]
+#[case::cooked_next(&[COOK], "meets")]
+#[case::opened_first(&[&step("open", ""), COOK], "meets")]
+#[case::smoked_on_the_way(&[HOT, COOK], "meets")]
+fn a_thaw_that_is_part_of_cooking_goes_on_to_the_cook(
+    #[case] parts: &[&str],
+    #[case] expected: &str,
+) {
+    for how in ["cooking", "microwave", "cold-water"] {
+        let thaw = thaw(&format!("how = \"{how}\""));
+        let parts = [&[PORK, thaw.as_str()], parts].concat();
+        let found = verdicts("us-consumer", "food = \"whole-meat\"", &parts, "store/thaw");
+        assert_eq!(found, [expected], "{how}");
+    }
+}
+
 #[test]
 fn what_thawed_in_water_is_cooked_at_once() {
     let water = thaw("how = \"cold-water\"");
@@ -159,11 +237,110 @@ fn raw_meat_is_frozen_again_only_from_the_refrigerator(
 #[case::cuts_longer("whole-meat", "6 days", &["breaks"])]
 #[case::poultry("poultry", "3 days", &["breaks"])]
 fn thawed_meat_is_soon_used(#[case] food: &str, #[case] time: &str, #[case] expected: &[&str]) {
-    let thaw = thaw("how = \"refrigerator\"\nat = \"38 °F\"\nfor = \"2 days\"");
+    let thaw = thaw("how = \"refrigerator\"\nat = \"38 °F\"\nfor = \"1 day\"");
     let parts = [&thaw, &fridge("38 °F", time), COOK];
     let parts = parts.map(AsRef::as_ref);
     let component = format!("food = \"{food}\"");
     assert_eq!(verdicts("us-consumer", &component, &parts, "store/after-thaw"), expected);
+}
+
+#[rstest]
+#[case::not_said("for = \"1 day\"", &step("refrigerate", "at = \"38 °F\""), "unproven")]
+#[case::chilled("for = \"1 day\"", &step("chill", "at = \"36 °F\"\nfor = \"9 days\""), "breaks")]
+#[case::held("for = \"1 day\"", &step("hold", "at = \"36 °F\"\nfor = \"9 days\""), "breaks")]
+#[case::left_in_the_thaw("for = \"20 days\"", "", "breaks")]
+#[case::a_thaw_of_days_of_an_unknown_piece("for = \"5 days\"", "", "unproven")]
+fn days_after_a_thaw_are_counted_whatever_the_step(
+    #[case] time: &str,
+    #[case] after: &str,
+    #[case] expected: &str,
+) {
+    let thaw = thaw(&format!("how = \"refrigerator\"\nat = \"38 °F\"\n{time}"));
+    let parts = [PORK, &thaw, after, COOK];
+    let found = verdicts("us-consumer", "food = \"ground-meat\"", &parts, "store/after-thaw");
+    assert_eq!(found, [expected]);
+    let large = "food = \"poultry\"\npiece = \"20 lb\"";
+    let found = verdicts("us-consumer", large, &parts, "store/after-thaw");
+    assert_eq!(found.is_empty(), time.contains('5'), "five days are what such a bird takes");
+}
+
+#[test]
+fn a_cure_after_the_thaw_is_no_waiting() {
+    let thaw = thaw("how = \"refrigerator\"\nat = \"38 °F\"\nfor = \"1 day\"");
+    let brine = "[[component.ingredient]]\nname = \"salt\"\nkind = \"salt\"\namount = \"100 g\"\npart = \"pickle\"\n";
+    let hold = step("hold", "at = \"36 °F\"\nfor = \"9 days\"");
+    let parts = [PORK, brine, &thaw, &hold, COOK];
+    assert!(
+        verdicts("us-consumer", "food = \"whole-meat\"", &parts, "store/after-thaw").is_empty()
+    );
+}
+
+#[test]
+fn what_is_done_for_a_mend_after_the_thaw_meets() {
+    let of = |time: &str, kept: &str| {
+        let thaw = thaw(&format!("how = \"refrigerator\"\nat = \"38 °F\"\nfor = \"{time}\""));
+        let text = format!(
+            "held_to = [\"us-consumer\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{thaw}{}{COOK}",
+            fridge("38 °F", kept)
+        );
+        let found = Recipe::read(&text).unwrap().check();
+        let finding =
+            found.iter().find(|c| c.finding.rule.id == "store/after-thaw").unwrap().finding;
+        (finding.verdict.words(), finding.mend)
+    };
+    use greenweight::{finding::Mend, units::days};
+    assert_eq!(of("2 days", "3 days"), ("breaks", Some(Mend::KeepFor(days(1.0)))));
+    assert_eq!(of("2 days", "1 day"), ("meets", None));
+}
+
+#[test]
+fn meat_is_not_frozen_again_after_a_warm_thaw_in_the_refrigerator() {
+    let freeze = step("freeze", "at = \"0 °F\"");
+    let of = |at: &str| {
+        let thaw = thaw(&format!("how = \"refrigerator\"\n{at}"));
+        let parts = [PORK, &thaw, &freeze, COOK];
+        verdicts("us-consumer", "food = \"ground-meat\"", &parts, "store/refreeze")
+    };
+    assert_eq!(of("at = \"50 °F\""), ["breaks"]);
+    assert_eq!(of(""), ["unproven"]);
+}
+
+#[test]
+fn raw_days_are_not_days_of_the_cooked_food() {
+    let raw = step("refrigerate", "at = \"38 °F\"\nfor = \"2 days\"\nlike = \"sausage/raw\"");
+    let parts = [PORK, &raw, COOK, &fridge("38 °F", "6 days")];
+    let found = verdicts("us-consumer", "food = \"ground-meat\"", &parts, "store/fridge-time");
+    assert_eq!(found, ["meets", "meets"]);
+}
+
+#[test]
+fn meat_is_raw_in_its_pack_until_something_heats_it() {
+    let barrier = |component: &str, parts: &[&str]| {
+        verdicts(CODE, component, parts, "shelf/packaging-barrier")
+    };
+    let (whole, sold) = ("food = \"whole-meat\"", "food = \"whole-meat\"\nraw = true");
+    let (cold, open) = (fridge("36 °F", "3 days"), step("open", ""));
+    let hold = step("hold", "at = \"36 °F\"\nfor = \"12 h\"");
+    assert!(barrier(sold, &[PORK, &hold, VACUUM, &cold]).is_empty());
+    assert!(barrier(whole, &[PORK, VACUUM, &cold, &open, COOK]).is_empty());
+    assert_eq!(barrier(whole, &[PORK, VACUUM, COOK, &cold]), ["unproven"], "cooked in its pack");
+    assert_eq!(barrier(whole, &[PORK, COOK, VACUUM, &cold]), ["unproven"]);
+}
+
+// 3-502.12(F): a pack that is opened within 48 hours needs no plan, if it is labelled.
+#[rstest]
+#[case::opened_soon("1 day", true, "unproven")]
+#[case::opened_late("3 days", true, "breaks")]
+#[case::not_opened("1 day", false, "breaks")]
+fn a_pack_that_is_soon_opened_rests_on_its_label(
+    #[case] time: &str,
+    #[case] opened: bool,
+    #[case] expected: &str,
+) {
+    let component = "food = \"ground-meat\"\nanalysis = { water_activity = 0.97, ph = 6.0 }";
+    let open = if opened { step("open", "") } else { String::new() };
+    let parts = [PORK, COOK, VACUUM, &fridge("36 °F", time), &open];
+    assert_eq!(verdicts(CODE, component, &parts, "shelf/packaging-barrier"), [expected]);
 }
 
 // 24 hours for 5 lb in a refrigerator, 30 minutes for one in cold water: advice, not a limit.
@@ -202,7 +379,9 @@ fn fish_is_taken_out_of_its_airless_pack_before_it_thaws() {
 #[rstest]
 #[case::a_month("us-food-code-2022", "30 days", "meets")]
 #[case::longer("us-food-code-2022", "31 days", "breaks")]
-#[case::an_older_edition("us-food-code-2013", "15 days", "breaks")]
+#[case::an_older_edition("us-food-code-2013", "14 days", "meets")]
+#[case::an_older_edition_that_was_not_read("us-food-code-2013", "15 days", "unproven")]
+#[case::an_older_edition_beyond_a_month("us-food-code-2013", "31 days", "breaks")]
 #[case::ten_days("great-britain", "10 days", "meets")]
 #[case::eleven_days("great-britain", "11 days", "breaks")]
 fn a_pack_without_air_is_kept_for_so_long(
@@ -241,7 +420,12 @@ fn a_british_control_ends_the_ten_days_and_a_weaker_one_does_not() {
 #[test]
 fn a_shop_packs_fish_without_air_only_frozen() {
     let of = |parts: &[&str]| verdicts(CODE, "food = \"fish\"", parts, "shelf/packaging-barrier");
-    assert_eq!(of(&[COOK, VACUUM, &step("freeze", "at = \"0 °F\"")]), ["meets"]);
+    let freeze = step("freeze", "at = \"0 °F\"");
+    let cold = thaw("how = \"refrigerator\"\nat = \"36 °F\"\nfor = \"3 days\"");
+    assert_eq!(of(&[COOK, &freeze, VACUUM, &freeze]), ["meets"]);
+    assert_eq!(of(&[COOK, VACUUM, &freeze]), ["breaks"], "not frozen when it is packed");
+    assert_eq!(of(&[VACUUM, &freeze]), ["unproven"], "it may have come frozen");
+    assert_eq!(of(&[&freeze, VACUUM, &cold, &freeze]), ["breaks"], "thawed in its pack");
     assert_eq!(of(&[COOK, VACUUM, &fridge("36 °F", "3 days")]), ["breaks"]);
 }
 
@@ -283,6 +467,29 @@ fn a_raw_sauce_is_cold_and_soon_used(
     assert_eq!(of(""), ["unproven"]);
     let cooked = [&sauce(kinds), COOK].concat();
     assert!(verdicts("denmark", "food = \"sauce\"", &[&cooked], rule).is_empty());
+}
+
+#[rstest]
+#[case::a_stay_of_unknown_temperature(&format!("{}{}", fridge("36 °F", "1 day"), step("refrigerate", "for = \"1 day\"")), &["meets", "unproven"])]
+#[case::held_in_the_cold(&step("hold", "at = \"36 °F\"\nfor = \"9 days\""), &["breaks", "meets"])]
+#[case::only_frozen(&step("freeze", "at = \"0 °F\"\nfor = \"1 month\""), &["meets"])]
+#[case::eaten_at_once(&step("serve", "at = \"70 °F\"\nfor = \"1 h\""), &[])]
+#[case::served_for_who_knows_how_long(&step("serve", "at = \"70 °F\""), &["unproven"])]
+fn a_raw_sauce_counts_every_stay_and_no_frozen_one(#[case] steps: &str, #[case] expected: &[&str]) {
+    for (kinds, rule) in [
+        (["oil", "raw-garlic"], "store/garlic-in-oil"),
+        (["cream", "fresh-herbs"], "store/fresh-sauce"),
+    ] {
+        let parts = [&sauce(&kinds), steps];
+        assert_eq!(verdicts("denmark", "food = \"sauce\"", &parts, rule), expected, "{rule}");
+    }
+}
+
+#[test]
+fn raw_sausage_with_oil_and_garlic_is_no_sauce() {
+    let parts = [PORK, &sauce(&["oil", "raw-garlic"])];
+    let raw = "food = \"ground-meat\"\nraw = true";
+    assert!(verdicts("us-consumer", raw, &parts, "store/garlic-in-oil").is_empty());
 }
 
 #[test]
@@ -404,8 +611,8 @@ fn a_shop_that_smokes_or_cures_to_preserve_is_reminded_of_its_variance() {
 #[case::cooked_long("4 h", "75 °F", "", &["breaks"])]
 #[case::cooked_hotter("1.5 h", "85 °F", "", &["breaks"])]
 #[case::cooked_cool("5 h", "60 °F", "", &["meets"])]
-#[case::raw("2 h", "75 °F", "raw = true\n", &["meets"])]
-#[case::raw_longer("2.5 h", "75 °F", "raw = true\n", &["breaks"])]
+#[case::eaten_raw("2 h", "75 °F", "raw", &["meets"])]
+#[case::eaten_raw_longer("2.5 h", "75 °F", "raw", &["breaks"])]
 #[case::cold("50 h", "45 °F", "", &[])]
 fn ready_to_eat_fish_is_warm_for_so_long(
     #[case] time: &str,
@@ -414,12 +621,73 @@ fn ready_to_eat_fish_is_warm_for_so_long(
     #[case] expected: &[&str],
 ) {
     let served = step("serve", &format!("at = \"{at}\"\nfor = \"{time}\""));
-    let component = format!("food = \"fish\"\n{raw}");
+    let component = "food = \"fish\"";
     let cook = if raw.is_empty() { COOK } else { "" };
-    assert_eq!(verdicts("us-fda", &component, &[cook, &served], "chill/exposure"), expected);
+    assert_eq!(verdicts("us-fda", component, &[cook, &served], "chill/exposure"), expected);
     let unsaid = step("serve", &format!("at = \"{at}\""));
     let unproven: &[&str] = if expected.is_empty() { &[] } else { &["unproven"] };
-    assert_eq!(verdicts("us-fda", &component, &[cook, &unsaid], "chill/exposure"), unproven);
+    assert_eq!(verdicts("us-fda", component, &[cook, &unsaid], "chill/exposure"), unproven);
+}
+
+#[test]
+fn raw_fish_that_somebody_else_cooks_is_not_ready_to_eat() {
+    let hold = step("hold", "at = \"60 °F\"\nfor = \"7 h\"");
+    let of = |rule: &str| verdicts("us-fda", "food = \"fish\"\nraw = true", &[&hold], rule);
+    assert!(of("chill/exposure").is_empty());
+    assert_eq!(of("store/warm-time"), ["unproven"], "and it is not passed over");
+}
+
+#[rstest]
+#[case::held("us-consumer", &[&*step("hold", "for = \"12 h\""), COOK], 1)]
+#[case::held_by_nobodys_clock("denmark", &[&*step("hold", "for = \"12 h\""), COOK], 1)]
+#[case::in_a_room("us-fsis", &[&*thaw("how = \"room\"\nfor = \"12 h\""), COOK], 1)]
+#[case::thawing_is_judged_by_its_own_rule("us-consumer", &[&*thaw("how = \"room\"\nfor = \"12 h\""), COOK], 0)]
+#[case::served("us-consumer", &[COOK, &step("serve", "for = \"5 h\"")], 1)]
+#[case::served_at_once("us-consumer", &[COOK, &step("serve", "")], 0)]
+#[case::fermented("denmark", &[&*step("ferment", "for = \"30 h\"")], 1)]
+#[case::rested("us-consumer", &[COOK, &step("rest", "for = \"10 min\"")], 0)]
+#[case::rested_overnight("us-consumer", &[COOK, &step("rest", "for = \"10 h\"")], 1)]
+fn time_at_no_stated_temperature_is_not_passed_over(
+    #[case] held_to: &str,
+    #[case] parts: &[&str],
+    #[case] expected: usize,
+) {
+    let found =
+        verdicts(held_to, "food = \"whole-meat\"", &[&[PORK], parts].concat(), "store/warm-time");
+    assert_eq!(found, vec!["unproven"; expected]);
+}
+
+// The row says less than two hours: what is done for its mend meets.
+#[test]
+fn a_british_display_is_mended_to_less_than_its_limit() {
+    use greenweight::{finding::Mend, units::minutes};
+    let of = |time: &str| {
+        let served = step("serve", &format!("at = \"50 °C\"\nfor = \"{time}\""));
+        let text = format!(
+            "held_to = [\"great-britain\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{COOK}{served}"
+        );
+        let found = Recipe::read(&text).unwrap().check();
+        found.iter().find(|c| c.finding.rule.id == "chill/warm-time").unwrap().finding
+    };
+    assert_eq!(of("3 h").mend, Some(Mend::KeepFor(minutes(119.0))));
+    assert_eq!(of("119 min").verdict.words(), "meets");
+}
+
+#[test]
+fn months_of_another_foods_row_are_noted() {
+    let of = |like: &str| {
+        let freeze =
+            step("freeze", &format!("at = \"-5 °F\"\nfor = \"2 months\"\nlike = \"{like}\""));
+        let text = format!(
+            "held_to = [\"us-consumer\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{COOK}{freeze}"
+        );
+        let found = Recipe::read(&text).unwrap().check();
+        let time = found.iter().find(|c| c.finding.rule.id == "store/freezer-time").unwrap();
+        (time.finding.verdict.words(), time.finding.past_advice)
+    };
+    assert_eq!(of("poultry/whole"), ("meets", true));
+    assert_eq!(of("sausage/cooked"), ("meets", false));
+    assert_eq!(of("freezer-chart/meat-cooked"), ("meets", false));
 }
 
 // Hot food has less than two hours on display, chilled food less than four.

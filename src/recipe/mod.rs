@@ -38,12 +38,15 @@
 mod accept;
 mod check;
 mod composing;
+mod cooking;
 mod curing;
 mod document;
 mod keeping;
 mod keys;
 mod read;
 mod scale;
+mod smoking;
+mod warm;
 
 pub use check::{Checked, RULES};
 pub use document::{

@@ -1,0 +1,237 @@
+use super::check::{analysed_brine, chills, compare, end_of_cook, warms};
+use super::document::{Component, Recipe, Step, StepKind};
+use crate::authority::Authority;
+use crate::chill::{self, Cooling, Holds};
+use crate::cook::{self, Plan, Process, Stage};
+use crate::finding::{Finding, Limit, Verdict};
+use crate::food::Food;
+use crate::range::Range;
+use crate::units::{Reading, Time, seconds};
+
+impl Recipe<'_> {
+    pub(super) fn check_cook(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let cooked_by_rule = component.food.is_meat()
+            || matches!(component.food, Food::Fish | Food::Eggs | Food::Casseroles);
+        if component.raw || !cooked_by_rule {
+            return;
+        }
+        let hottest = hottest(component);
+        let end = hottest.unwrap_or(component.steps.len());
+        let plan = self.plan(component, hottest);
+        let hottest = component.steps.get(end);
+        // A hold in the cold is no part of the cook. A cold smoke is none either, and warms the food.
+        let to_the_end = || component.steps.iter().take(end.saturating_add(1));
+        let on_the_way = |step: &&Step| step.kind == StepKind::ColdSmoke || warms(step);
+        let stage = |step: &Step| Stage {
+            cooks: step.kind != StepKind::ColdSmoke,
+            at: step.at.map(|at| at.value),
+            time: step.time.map(|time| time.value),
+            moisture: step.moisture,
+            humidity: step.humidity,
+        };
+        let stages: Vec<_> = to_the_end().filter(on_the_way).map(stage).collect();
+        let process = Process {
+            stages: &stages,
+            endpoint: plan.inside,
+            piece: component.piece,
+            come_up: hottest.and_then(|step| step.come_up).map(|time| time.value),
+            fermented: to_the_end().any(|step| step.kind == StepKind::Ferment),
+            chilled_between: to_the_end().skip_while(|step| !on_the_way(step)).any(chills),
+            record: &component.record,
+            thermometer: self.instruments.thermometer,
+            place: plan.place,
+        };
+        if let Some(named) = component.recorded_in.as_ref().filter(|_| component.record.is_empty())
+        {
+            report(cook::unread_record(named.place));
+        }
+        let plant = self.held_to.contains(&Authority::UsFsis);
+        if component.food.is_meat() && !plant {
+            process.check_slow().into_iter().for_each(&mut *report);
+        }
+        if let Some(first) = broken_off(component) {
+            let completes = self.completes(component, Some(first), |_| true);
+            let step = component.steps.get(first);
+            let time = step.and_then(|step| step.time).map(|time| time.value);
+            let place = step.map_or(component.place, |step| step.place);
+            let code = self.by_food_code(component);
+            cook::partial(completes, time, code, place).into_iter().for_each(&mut *report);
+        }
+        let mut answered = false;
+        for &authority in &self.held_to {
+            answered |= cook::answers(authority, component.food);
+            cook::check(&plan, &process, authority, self.date, report);
+        }
+        if !answered {
+            report(cook::unanswered(plan.place));
+        }
+    }
+
+    /// The lethalities a component aims at, whatever is cooked.
+    pub(super) fn check_aims(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+        let (record, thermometer) = (component.record.as_slice(), self.instruments.thermometer);
+        let process = Process { record, thermometer, ..Process::unknown(component.place) };
+        component.aims.iter().map(|aim| process.check_lethality(aim)).for_each(report);
+    }
+
+    /// The cook that ends with a step; of none, what the record shows.
+    fn plan(&self, component: &Component<'_>, end: Option<usize>) -> Plan {
+        let ends = end.and_then(|n| component.steps.get(n));
+        let to = ends.and_then(|step| step.to);
+        let inside = lower(to.map(|to| to.value), highest(component));
+        let planned = ends.and_then(|step| step.hold).map(|hold| hold.value);
+        let last = component.steps.iter().rfind(|step| step.kind.heats()).map(|step| step.place);
+        Plan {
+            food: component.food,
+            animals: component.animals(),
+            bird: component.bird(),
+            fat: self.blend(component, |i| !i.in_pickle).map(|blend| blend.fat.high()),
+            inside,
+            thermometer: self.instruments.thermometer,
+            planned: ends.is_some(),
+            held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),
+            rested: end.and_then(|end| rest_after(component, end)),
+            place: to.map(|to| to.place).or(last).unwrap_or(component.place),
+        }
+    }
+
+    /// Whether the cook that ends with a step is a whole one, by all of these authorities that say how.
+    fn completes(
+        &self,
+        component: &Component<'_>,
+        end: Option<usize>,
+        of: impl Fn(Authority) -> bool,
+    ) -> Verdict {
+        let plan = self.plan(component, end);
+        let authorities = self.held_to.iter().filter(|&&authority| of(authority));
+        let verdicts = authorities.filter_map(|&a| cook::completes(&plan, a, self.date));
+        verdicts.max().unwrap_or(Verdict::Unproven)
+    }
+
+    /// Whether it is a roast, no bird, and surely cooked by the chart of roasts.
+    pub(super) fn roasted(&self, component: &Component<'_>) -> bool {
+        matches!(component.food, Food::WholeMeat | Food::RawHam)
+            && component.animals() == cook::Animals::NoPoultry
+            && self.completes(component, hottest(component), Authority::is_food_code)
+                == Verdict::Meets
+    }
+
+    /// Whether it is held to an edition of the Food Code that says how the food is cooked.
+    pub(super) fn by_food_code(&self, component: &Component<'_>) -> bool {
+        self.held_to.iter().any(|&a| !cook::food_code(a, component.food, false).is_empty())
+    }
+
+    /// Cooked food that is kept is cooled, and how fast is judged.
+    pub(super) fn check_cooling(
+        &self,
+        component: &Component<'_>,
+        report: &mut impl FnMut(Finding),
+    ) {
+        let Some(cook) = end_of_cook(component) else { return };
+        let Some(cold) = component.steps.iter().skip(cook).find(|step| chills(step)) else {
+            return;
+        };
+        let cools = component.food.is_meat()
+            || matches!(component.food, Food::Casseroles | Food::Fish | Food::Eggs);
+        if !cools {
+            return;
+        }
+        let curve = match component.cooling.as_slice() {
+            [] => component.record.as_slice(),
+            curve => curve,
+        };
+        let [nitrite, ascorbate] = self.ingoing(component);
+        let cooling = Cooling {
+            curve,
+            thermometer: self.instruments.thermometer,
+            holds: Holds {
+                nitrite,
+                ascorbate,
+                brine: analysed_brine(component),
+                activity: component.proximates.water_activity,
+            },
+            place: cold.place,
+        };
+        let meat = component.food.is_meat() || component.food == Food::Casseroles;
+        // What dries or sours after the cook was another food while it cooled.
+        let after = || component.steps.iter().skip(cook.saturating_add(1));
+        let dries_later = after().any(|step| {
+            step.kind.heats() || matches!(step.kind, StepKind::ColdSmoke | StepKind::Ferment)
+        });
+        let found = self
+            .held_to
+            .iter()
+            .filter(|&&authority| meat || chill::cools_any_food(authority))
+            .filter(|&&authority| dries_later || component.needs_none(authority).is_none())
+            .filter_map(|&authority| chill::check(&cooling, authority, self.date));
+        found.for_each(report);
+    }
+}
+
+/// The step that ends the hottest cook.
+fn hottest(component: &Component<'_>) -> Option<usize> {
+    let ends = component.steps.iter().enumerate().filter(|(_, step)| step.ends_a_cook());
+    let to = |step: &Step| step.to.map(|to| to.value);
+    ends.max_by(|(_, a), (_, b)| compare(to(a), to(b))).map(|(n, _)| n)
+}
+
+/// The rest right after a step: what is held first in air that does not let it cool is no gap.
+fn rest_after(component: &Component<'_>, end: usize) -> Option<Range<Time>> {
+    let to = component.steps.get(end)?.to?.value;
+    let kept = |step: &Step| {
+        let hot = |at: Reading| Limit::AtLeast(to).met_by(at) == Some(true);
+        step.kind == StepKind::Hold && step.at.is_some_and(|at| hot(at.value))
+    };
+    let next = component.steps.iter().skip(end.saturating_add(1)).find(|step| !kept(step))?;
+    (next.kind == StepKind::Rest).then_some(next.time?.value)
+}
+
+/// The first part of a cook that is chilled and finished later.
+fn broken_off(component: &Component<'_>) -> Option<usize> {
+    let mut steps = component.steps.iter();
+    let first = steps.position(Step::ends_a_cook)?;
+    steps.find(|step| chills(step))?;
+    steps.find(|step| step.ends_a_cook())?;
+    Some(first)
+}
+
+/// The highest recorded inside temperature.
+fn highest(component: &Component<'_>) -> Option<Reading> {
+    component.record.iter().map(|point| point.reading().ok()).max_by(|&a, &b| compare(a, b))?
+}
+
+/// How long the record stays at or above a temperature without a break, from reading to
+/// reading; `None` where nothing was recorded.
+fn recorded(component: &Component<'_>, inside: Reading) -> Option<Range<Time>> {
+    let (mut longest, mut since) = (seconds(0.0), None);
+    component.record.first()?;
+    for point in &component.record {
+        let after = seconds(point.seconds());
+        let reached = point.reading().is_ok_and(|reading| {
+            Limit::AtLeast(inside.on(reading.scale())).met_by(reading) == Some(true)
+        });
+        since = if reached { since.or(Some(after)) } else { None };
+        let run = since.map_or(seconds(0.0), |since| after - since);
+        if run > longest {
+            longest = run;
+        }
+    }
+    Range::exactly(longest).ok()
+}
+
+/// The shorter of what is planned and what was recorded; where one is missing, the other.
+fn shorter(planned: Option<Range<Time>>, recorded: Option<Range<Time>>) -> Option<Range<Time>> {
+    match (planned, recorded) {
+        (Some(planned), Some(recorded)) if recorded.low() < planned.low() => Some(recorded),
+        (planned, recorded) => planned.or(recorded),
+    }
+}
+
+/// The lower of what is planned and what was recorded; where one is missing, the
+/// other.
+fn lower(planned: Option<Reading>, recorded: Option<Reading>) -> Option<Reading> {
+    match (planned, recorded) {
+        (Some(planned), Some(recorded)) if recorded < planned => Some(recorded),
+        (planned, recorded) => planned.or(recorded),
+    }
+}

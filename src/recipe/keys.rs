@@ -75,6 +75,9 @@ impl Text<'_> {
     }
 }
 
+/// The most faults that are told of a document.
+pub(super) const TOLD: usize = 100;
+
 pub(super) type Faults = Vec<Fault>;
 
 pub(super) fn fault(faults: &mut Faults, place: Place, message: impl Into<String>) {
@@ -112,9 +115,9 @@ impl<'d, 'i> Keys<'d, 'i> {
             if self.known.contains(&name) {
                 continue;
             }
-            // A name of a megabyte is not worth measuring against.
-            let near =
-                if name.len() > 64 { None } else { nearest(name, self.known.iter().copied()) };
+            // A name of a megabyte is not worth measuring against, nor one after the last that is told.
+            let told = name.len() <= 64 && faults.len() < TOLD;
+            let near = if told { nearest(name, self.known.iter().copied()) } else { None };
             let help = match near {
                 Some(near) => format!("did you mean `{near}`?"),
                 None => format!("known here: {}", self.known.join(", ")),

@@ -6,7 +6,7 @@ use super::document::{
     Accepted, Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe,
     RecordFile, Step, StepKind,
 };
-use super::keys::{Fault, Faults, Keys, Unreadable, fault, nearest, one_of};
+use super::keys::{Fault, Faults, Keys, TOLD, Unreadable, fault, nearest, one_of};
 use crate::authority::{Authority, Profile};
 use crate::cite::Date;
 use crate::cook::{Aim, Moisture, Resistance, air};
@@ -121,9 +121,6 @@ const FEW: usize = 100;
 
 /// The most readings: as many as a document can hold.
 const READINGS: usize = LARGEST;
-
-/// The most faults that are told of a document.
-const TOLD: usize = 100;
 
 impl<'a> Recipe<'a> {
     /// Reads a recipe document.

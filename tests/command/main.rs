@@ -10,6 +10,7 @@ mod cooking;
 mod curing;
 mod dose;
 mod faults;
+mod hostile;
 mod junit;
 mod keeping;
 mod label;

@@ -67,8 +67,7 @@ fn written(
                 progress.above(|| eprintln!("{unread}"));
             }
             drawn = drawn.and(printed.drawn);
-            let part = printed.part.map_err(unwritten)?;
-            progress.above(|| report.add(part)).map_err(unwritten)?;
+            report.add(printed.part.map_err(unwritten)?).map_err(unwritten)?;
         }
     }
     progress.done();
@@ -144,7 +143,8 @@ struct Progress(Option<ProgressBar>);
 
 impl Progress {
     fn new(documents: usize) -> Self {
-        if !io::stderr().is_terminal() {
+        // Where the report itself runs down the terminal it shows how far it is.
+        if !io::stderr().is_terminal() || io::stdout().is_terminal() {
             return Self(None);
         }
         let length = u64::try_from(documents).unwrap_or(u64::MAX);
@@ -164,8 +164,8 @@ impl Progress {
         bar.inc(u64::try_from(documents).unwrap_or(u64::MAX));
     }
 
-    /// Writes something that a bar must not be drawn over.
-    fn above<T>(&self, write: impl FnOnce() -> T) -> T {
+    /// Writes something that the bar must not be drawn over.
+    fn above(&self, write: impl FnOnce()) {
         match &self.0 {
             Some(bar) => bar.suspend(write),
             None => write(),

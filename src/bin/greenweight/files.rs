@@ -30,20 +30,31 @@ pub(crate) struct Document {
 pub(crate) fn named(arguments: &[PathBuf]) -> Vec<Named> {
     let mut found = Vec::new();
     for path in arguments {
-        let before = found.len();
-        let mut wrong = None;
-        if path.is_dir() {
-            folder(path, &mut BTreeSet::new(), &mut found);
-            wrong = Some("there is no .toml file in this folder");
-        } else if let Some(pattern) = pattern(path) {
-            found.extend(pattern.flatten().map(|path| Named { path, wrong: None }));
-            wrong = Some("no file is named so, and none has a name of this pattern");
-        }
-        if found.len() == before {
-            found.push(Named { path: path.clone(), wrong });
+        match pattern(path) {
+            None => file_or_folder(path.clone(), &mut found),
+            Some(pattern) => {
+                let before = found.len();
+                pattern.flatten().for_each(|path| file_or_folder(path, &mut found));
+                if found.len() == before {
+                    let wrong = "no file is named so, and none has a name of this pattern";
+                    found.push(Named { path: path.clone(), wrong: Some(wrong) });
+                }
+            }
         }
     }
     found
+}
+
+fn file_or_folder(path: PathBuf, found: &mut Vec<Named>) {
+    if !path.is_dir() {
+        found.push(Named { path, wrong: None });
+        return;
+    }
+    let before = found.len();
+    folder(&path, &mut BTreeSet::new(), found);
+    if found.len() == before {
+        found.push(Named { path, wrong: Some("there is no .toml file in this folder") });
+    }
 }
 
 fn pattern(path: &Path) -> Option<glob::Paths> {

@@ -50,6 +50,8 @@ pub(super) struct Keys<'d, 'i> {
     source: &'i str,
     table: &'d DeTable<'i>,
     known: &'static [&'static str],
+    /// The marks of its keys.
+    present: u64,
     /// Where the table stands.
     pub(super) place: Place,
 }
@@ -73,6 +75,13 @@ impl Text<'_> {
         let first = self.place.start.saturating_add(1);
         Place { start: first.saturating_add(span.start), end: first.saturating_add(span.end) }
     }
+}
+
+/// One bit of 64 that a key shares with few others.
+fn mark(key: &str) -> u64 {
+    let first = u64::from(key.as_bytes().first().copied().unwrap_or_default());
+    let length = u64::try_from(key.len()).unwrap_or_default();
+    1_u64.rotate_left(u32::try_from((first * 3 + length) % 64).unwrap_or_default())
 }
 
 /// The most faults that are told of a document.
@@ -104,7 +113,8 @@ impl<'d, 'i> Keys<'d, 'i> {
         known: &'static [&'static str],
         faults: &mut Faults,
     ) -> Self {
-        let keys = Self { source, table, known, place: place.into() };
+        let present = table.keys().fold(0, |all, key| all | mark(key.get_ref()));
+        let keys = Self { source, table, known, present, place: place.into() };
         keys.refuse_unknown(faults);
         keys
     }
@@ -133,7 +143,8 @@ impl<'d, 'i> Keys<'d, 'i> {
 
     pub(super) fn value(&self, key: &str) -> Option<&'d Spanned<DeValue<'i>>> {
         debug_assert!(self.known.contains(&key));
-        self.table.get(key)
+        // Most keys are in most tables not there, and looking for each costs as much as all the rest.
+        if self.present & mark(key) == 0 { None } else { self.table.get(key) }
     }
 
     fn wrong_type(value: &Spanned<DeValue<'_>>, key: &str, wanted: &str, faults: &mut Faults) {

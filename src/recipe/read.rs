@@ -677,10 +677,7 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
         how: keys.word("how", &Thawing::ALL, Thawing::key, faults),
         place: keys.place,
     };
-    if step.how.is_some() && step.kind != StepKind::Thaw {
-        let place = keys.value("how").map_or(keys.place, |value| value.span().into());
-        fault(faults, place, "`how` belongs to a step with do = \"thaw\"");
-    }
+    refuse_misplaced(keys, step.kind, faults);
     if let (Some(at), Some(to)) = (step.at, step.to)
         && step.kind.heats()
         && at.value < to.value
@@ -692,6 +689,39 @@ fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<
         );
     }
     Some(step)
+}
+
+const HEATS: &[StepKind] = &[StepKind::Smoke, StepKind::Cook, StepKind::Hold];
+const AIR: &[StepKind] =
+    &[StepKind::Smoke, StepKind::Cook, StepKind::Hold, StepKind::ColdSmoke, StepKind::Ferment];
+
+/// Keys that no rule reads but on some steps: elsewhere they would be passed over.
+const BELONGS: [(&str, &[StepKind]); 9] = [
+    ("to", HEATS),
+    ("hold", HEATS),
+    ("come_up", HEATS),
+    ("moisture", HEATS),
+    ("humidity", AIR),
+    ("wet_bulb", AIR),
+    ("like", &[StepKind::Refrigerate, StepKind::Freeze]),
+    ("vacuum", &[StepKind::Pack]),
+    ("how", &[StepKind::Thaw]),
+];
+
+fn refuse_misplaced(keys: &Keys<'_, '_>, kind: StepKind, faults: &mut Faults) {
+    for (key, kinds) in BELONGS {
+        let Some(value) = keys.value(key).filter(|_| !kinds.contains(&kind)) else { continue };
+        let kinds: Vec<_> = kinds.iter().map(|kind| format!("\"{}\"", kind.key())).collect();
+        faults.push(Fault {
+            message: format!("`{key}` says nothing on a step with do = \"{}\"", kind.key()),
+            help: Some(match key {
+                "to" => "how food cools is written as [[component.cooling]] rows; `to` belongs to a step that cooks".to_owned(),
+                "vacuum" => "write a step with do = \"pack\" and vacuum = true before it, and one with do = \"open\" after".to_owned(),
+                _ => format!("it belongs to {}", kinds.join(", ")),
+            }),
+            place: value.span().into(),
+        });
+    }
 }
 
 /// The relative humidity around the food: as stated, or from its wet bulb at the pressure of sea

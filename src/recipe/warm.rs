@@ -125,7 +125,7 @@ impl Recipe<'_> {
             if unjudged && judged {
                 stays.push(stay);
                 let time = stay.time.map(|time| time.high());
-                if time.is_none() || time > longest {
+                if warm && (time.is_none() || time > longest) {
                     (place, longest) = (at.place, time);
                 }
                 continue;

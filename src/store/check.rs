@@ -42,7 +42,7 @@ pub const RULES: [Rule; 12] = [
 
 const LIKE: Missing = Missing::new(
     "which row of the storage chart the food is like",
-    "write like = \"…\" on the step, with a row of the chart, for example \"sausage/cooked\"",
+    "write like = \"…\" on the step, with the row that is about this food; where no chart has one, whoever decided how long it keeps is named under [[component.accept]], with the days",
 );
 const WORDS: Missing = Missing::new(
     "a number of days: the chart has words for this food",
@@ -173,7 +173,7 @@ pub fn answers(authority: Authority) -> bool {
 pub fn unanswered(place: Place) -> Finding {
     Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
         "an authority that says how long this keeps",
-        "add one to held_to, for example \"us-consumer\"",
+        "only the charts for homes in the United States, \"us-consumer\", are held here; elsewhere whoever decided how long it keeps is named under [[component.accept]], with the days",
     ))
 }
 

@@ -26,6 +26,10 @@ const HOW: Missing = Missing::new(
     "how it is thawed",
     "write how = \"refrigerator\", \"cold-water\", \"running-water\", \"microwave\" or \"cooking\" on the step",
 );
+const COLDLY: Missing = Missing::new(
+    "a thaw that keeps its surface cold",
+    "thaw it in the refrigerator, in cold water or in the microwave, or cook it frozen",
+);
 const HOW_COLD: Missing = Missing::new("how cold it is", "write at = \"… °F\" on the step");
 const HOW_LONG: Missing = Missing::new("how long it takes", "write for = \"… h\" on the step");
 const COOK_NEXT: Missing = Missing::new(
@@ -220,7 +224,7 @@ fn thawed_safely(thaw: &Thaw, shop: bool, report: &mut impl FnMut(Finding)) {
     let finding = |verdict, row: &'static Row| Finding::new(&THAW, verdict).row(row).at(thaw.place);
     match thaw.how {
         None => report(finding(Verdict::Unproven, &THAW_COUNTER.row).missing(HOW)),
-        Some(Thawing::Room) => report(finding(Verdict::Breaks, &THAW_COUNTER.row).missing(HOW)),
+        Some(Thawing::Room) => report(finding(Verdict::Breaks, &THAW_COUNTER.row).missing(COLDLY)),
         Some(Thawing::Refrigerator) => {
             let row = if shop { &THAW_FOOD_CODE_FRIDGE } else { &HOME_REFRIGERATOR };
             report(match thaw.at {

@@ -722,11 +722,30 @@ fn tempering_before_the_smoke_counts() {
     assert_eq!(of("1 h 30 min"), ["breaks"]);
 }
 
-#[test]
-fn only_a_thaw_says_how() {
-    let text = format!("held_to = []\n{HEAD}food = \"sauce\"\n{}", step("chill", "how = \"room\""));
+#[rstest]
+#[case("chill", "how = \"room\"")]
+#[case("refrigerate", "vacuum = true")]
+#[case("freeze", "vacuum = true")]
+#[case("chill", "to = \"38 °F\"")]
+#[case("rest", "hold = \"10 min\"")]
+#[case("serve", "like = \"sausage/cooked\"")]
+#[case("pack", "humidity = \"90 %\"")]
+#[case("cold-smoke", "come_up = \"2 h\"")]
+fn what_no_rule_would_read_on_a_step_is_refused_and_not_passed_over(
+    #[case] step: &str,
+    #[case] key: &str,
+) {
+    let text = format!(
+        "held_to = [\"us-consumer\"]\n{HEAD}food = \"ground-meat\"\n[[component.step]]\ndo = \"{step}\"\n{key}\n"
+    );
     let error = Recipe::read(&text).unwrap_err();
-    assert!(error.to_string().contains("belongs to a step with do = \"thaw\""), "{error}");
+    let [fault] = error.faults.as_slice() else { panic!("{error}") };
+    let name = key.split_once(' ').unwrap().0;
+    assert_eq!(fault.message, format!("`{name}` says nothing on a step with do = \"{step}\""));
+    assert!(
+        fault.help.is_some()
+            && text[fault.place.start..].starts_with(key.split_once("= ").unwrap().1)
+    );
 }
 
 #[test]

@@ -107,3 +107,19 @@ fn the_recipe_schema_and_the_reader_know_the_same_words() {
         of(&TimeColumn::ALL.map(TimeColumn::key))
     );
 }
+
+#[test]
+fn the_recipe_schema_refuses_a_key_on_a_step_that_the_reader_refuses_there() {
+    let validator = validator("recipe.schema.json");
+    let document = |step: Value| json!({ "title": "x", "profile": "us/home", "component": [{ "name": "a", "food": "fish", "step": [step] }] });
+    assert_eq!(errors(&validator, &document(json!({ "do": "pack", "vacuum": true }))), [""; 0]);
+    for (key, value) in [("vacuum", json!(true)), ("how", json!("room")), ("to", json!("150 °F"))]
+    {
+        assert!(
+            !validator.is_valid(&document(json!({ "do": "refrigerate", key: value }))),
+            "{key}"
+        );
+    }
+    let nobody = json!({ "title": "x", "component": [{ "name": "a", "food": "fish" }] });
+    assert!(!validator.is_valid(&nobody), "nobody's rules are assumed");
+}

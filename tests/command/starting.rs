@@ -120,6 +120,20 @@ fn one_computed_change_is_shown_and_then_written_with_everything_else_as_it_was(
     assert_eq!(run(&["mend", &path]).status.code(), Some(0), "there is nothing left to mend");
 }
 
+#[test]
+fn a_most_on_a_scale_of_ounces_is_written_in_ounces_and_never_rounded_up() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("recipe.toml");
+    let text = "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nscale = \"0.1 oz\"\n[[component]]\nname = \"a\"\nfood = \"ground-meat\"\nraw = true\ncure = { method = \"ground\" }\n\
+        [[component.ingredient]]\nname = \"pork\"\nkind = \"meat\"\nfrom = \"pork\"\namount = \"100 lb\"\n\
+        [[component.ingredient]]\nname = \"curing salt\"\nkind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }\namount = \"4.3 oz\"\n";
+    std::fs::write(&path, text).unwrap();
+    run(&["mend", path.to_str().unwrap(), "--write"]);
+    let after = std::fs::read_to_string(&path).unwrap();
+    // The limit is 4 oz of this premix to 100 lb; the scale may be half a step off.
+    assert!(after.contains("amount = \"3.9 oz\""), "{after}");
+}
+
 #[rstest]
 #[case::the_label_was_not_read("strength-not-said")]
 #[case::a_spoon_is_no_scale("spooned-cure")]

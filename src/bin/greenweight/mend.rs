@@ -9,7 +9,7 @@ use toml_edit::{DocumentMut, Item, Table, Value};
 use greenweight::finding::{Mend, Verdict};
 use greenweight::recipe::Checked;
 use greenweight::report::{Checkup, Outcome};
-use greenweight::units::{Mass, MassUnit, show_duration, show_mass_like};
+use greenweight::units::{Mass, MassUnit, show_duration};
 
 use crate::files::{Document, named};
 
@@ -119,12 +119,27 @@ fn changed(checkup: &Checkup<'_>, checked: &Checked) -> Option<String> {
 /// A mass as the scale shows it; a most, rounded down.
 fn weighed(mass: Mass, scale: Option<Mass>, most: bool) -> String {
     let step = scale.map_or(1e-4, |scale| scale.value);
-    let steps = mass.value / step;
     // A step that is met but for its last bit is met.
-    let steps = if most { (steps * (1.0 + 4.0 * f64::EPSILON)).floor() } else { steps.round() };
-    let mass = Mass { value: steps * step, ..mass };
-    let unit = if mass.value < 1.0 { MassUnit::Gram } else { MassUnit::Kilogram };
-    show_mass_like(mass, unit).to_string()
+    let whole = |count: f64| {
+        if most { (count * (1.0 + 4.0 * f64::EPSILON)).floor() } else { count.round() }
+    };
+    let mass = Mass { value: whole(mass.value / step) * step, ..mass };
+    let unit = match scale {
+        Some(scale) if in_ounces(scale) => MassUnit::Ounce,
+        _ if mass.value < 1.0 => MassUnit::Gram,
+        _ => MassUnit::Kilogram,
+    };
+    let digits = 10_000.0;
+    format!("{} {}", whole(unit.count(mass) * digits) / digits, unit.symbol())
+}
+
+/// Whether the steps of a scale are thousandths of an ounce, and not of a gram.
+fn in_ounces(scale: Mass) -> bool {
+    let odd = |unit: MassUnit| {
+        let thousandths = unit.count(scale) * 1000.0;
+        (thousandths - thousandths.round()).abs() > 1e-6
+    };
+    odd(MassUnit::Gram) && !odd(MassUnit::Ounce)
 }
 
 /// Sets a value and keeps what stands around it.

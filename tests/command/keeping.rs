@@ -937,3 +937,48 @@ fn cheese_at_95_is_spoiled_and_not_dangerous() {
     let citation = chamber.rows[0].unwrap().citation;
     assert_eq!(citation.standing.words(), "common practice, no source");
 }
+
+/// Whether a row answers for a food: for another one the days stay unproven, and the months get a note.
+fn answers(food: &str, raw: bool, step_kind: &str, like: &str) -> bool {
+    let raw = if raw { "raw = true\n" } else { COOK };
+    let kept = step(step_kind, &format!("at = \"0 °F\"\nfor = \"1 h\"\nlike = \"{like}\""));
+    let text = format!("held_to = [\"us-consumer\"]\n{HEAD}food = \"{food}\"\n{raw}{kept}");
+    let recipe = Recipe::read(&text).unwrap_or_else(|error| panic!("{error}\n{text}"));
+    let found = recipe.check();
+    let rule = if step_kind == "freeze" { "store/freezer-time" } else { "store/fridge-time" };
+    let finding = found.iter().find(|checked| checked.finding.rule.id == rule).unwrap().finding;
+    finding.verdict == greenweight::finding::Verdict::Meets && !finding.past_advice
+}
+
+#[rstest]
+#[case("freeze", "freezer-chart/bacon-and-sausage", &["bacon", "ground-meat", "raw bacon", "raw ground-meat", "ground-poultry"], &["poultry", "fish"])]
+#[case("freeze", "freezer-chart/casseroles", &["casseroles"], &["ground-meat", "raw ground-meat"])]
+#[case("freeze", "freezer-chart/frozen-dinners-and-entrees", &["poultry", "casseroles"], &["raw poultry"])]
+#[case("freeze", "freezer-chart/ham-hot-dogs-and-lunch-meats", &["ground-meat", "raw-ham"], &["raw ground-meat", "fish"])]
+#[case("freeze", "freezer-chart/meat-cooked", &["whole-meat", "ground-meat"], &["raw whole-meat", "poultry"])]
+#[case("freeze", "freezer-chart/meat-uncooked-ground", &["raw ground-meat"], &["ground-meat", "raw ground-poultry", "raw whole-meat"])]
+#[case("freeze", "freezer-chart/meat-uncooked-roasts", &["raw whole-meat"], &["whole-meat", "raw ground-meat"])]
+#[case("freeze", "freezer-chart/poultry-cooked", &["poultry", "ground-poultry"], &["raw poultry", "whole-meat"])]
+#[case("freeze", "freezer-chart/poultry-uncooked-whole", &["raw poultry"], &["poultry", "raw whole-meat"])]
+#[case("refrigerate", "ham-chart/fresh-uncured-ham-uncooked", &["raw raw-ham"], &["raw-ham", "raw whole-meat"])]
+#[case("refrigerate", "ham-chart/spiral-cut-ham-and-leftovers-of-consumer-cooked-ham", &["raw-ham"], &["raw raw-ham", "whole-meat"])]
+#[case("refrigerate", "ham-chart/cooked-ham-whole-store-wrapped", &[], &["raw-ham", "raw raw-ham"])]
+#[case("refrigerate", "sausage-chart/fresh-sausage-after-cooking-by-the-consumer-opened", &["ground-meat"], &["raw ground-meat", "whole-meat"])]
+#[case("refrigerate", "sausage-chart/hot-dogs-and-other-cooked-sausage-unopened", &[], &["ground-meat", "raw ground-meat"])]
+fn a_row_of_a_chart_answers_for_its_food_and_for_no_other(
+    #[case] kept: &str,
+    #[case] like: &str,
+    #[case] of: &[&str],
+    #[case] not_of: &[&str],
+) {
+    let answers = |food: &&str| match food.strip_prefix("raw ") {
+        Some(food) => answers(food, true, kept, like),
+        None => answers(food, false, kept, like),
+    };
+    for food in of {
+        assert!(answers(food), "{like} is about {food}");
+    }
+    for food in not_of {
+        assert!(!answers(food), "{like} is not about {food}");
+    }
+}

@@ -2,9 +2,10 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::{CAUTIONS, Checkup, Drawn, Lines, drawings, words};
 use crate::cite::{Row, Seen};
+use crate::cure::Pump;
 use crate::finding::{Finding, Force, Measure, Verdict};
-use crate::recipe::{Checked, Component, Step};
-use crate::units::{Amount, Reading, Scale, Time, seconds, show_duration, show_mass};
+use crate::recipe::{Checked, Component, CurePlan, Step};
+use crate::units::{Amount, Reading, Scale, Shown, Time, seconds, show_duration, show_mass};
 
 /// One recipe as a page of HTML that needs no other file and no script: what is made of what, every step
 /// with its temperatures and clocks, the records drawn, every finding, and the documents they come from.
@@ -50,6 +51,9 @@ pub fn to_html(checkup: &Checkup<'_>) -> String {
                     p .dim { (checkup.path.display().to_string()) }
                 }
                 main {
+                    p .dim {
+                        "How to read the steps. Bar: around the food. Dot: inside it. Dashed: a limit that a finding of the step names. Below a finding, filled: how long it was; mark: the limit of it."
+                    }
                     @for (n, component) in recipe.components.iter().enumerate() {
                         (page.component(n, component, drawn.iter().find(|drawn| drawn.component == n)))
                     }
@@ -125,6 +129,10 @@ impl Page<'_, '_> {
                         }
                     }
                 }
+                @if let Some(cure) = &component.cure {
+                    h3 { "How it is cured" }
+                    p { (cured(cure)) }
+                }
                 @if !component.steps.is_empty() {
                     h3 { "What is done" }
                     (self.steps(component, &findings))
@@ -156,9 +164,6 @@ impl Page<'_, '_> {
         let axis = Axis::of(component, findings);
         let mut began = Some(0.0);
         html! {
-            p .dim {
-                "Bar: around the food. Dot: inside it. Dashed: a limit that a finding of the step names. Below, filled: how long it was; mark: the limit of it."
-            }
             ol .steps {
                 @for (n, step) in component.steps.iter().enumerate() {
                     @let of = findings.iter().filter(|c| self.checkup.step_of(c) == Some(n));
@@ -297,6 +302,21 @@ fn time(range: crate::range::Range<Time>) -> String {
     let (low, high) =
         (show_duration(range.low()).to_string(), show_duration(range.high()).to_string());
     if low == high { low } else { format!("{low} to {high}") }
+}
+
+/// How a cure reaches the meat, in words.
+fn cured(cure: &CurePlan) -> String {
+    let method = cure.method.map(|method| method.key().replace('-', " "));
+    let percent = |pump: Pump| Shown::new(100.0 * pump.fraction(), "%");
+    let taken = cure.taken_up.map(|taken| {
+        let (low, high) = (percent(taken.low()).to_string(), percent(taken.high()).to_string());
+        let share = if low == high { low } else { format!("{low} to {high}") };
+        format!("{share} of green weight taken up")
+    });
+    let at = cure.at.map(|at| format!("at {}", at.value));
+    let time = cure.time.map(|range| format!("for {}", time(range.value)));
+    let said: Vec<_> = [method, taken, at, time].into_iter().flatten().collect();
+    if said.is_empty() { "the document does not say".to_owned() } else { said.join(", ") }
 }
 
 /// What a step says, in words.

@@ -143,7 +143,7 @@ fn finding(
         wrapped(out, page, &format!("    {name:<8}"), "            ", value);
     };
     if let Some(accepted) = checkup.recipe.accepted(checked) {
-        field("", &format!("{}, and accepted: {}", finding.verdict, accepted.reason));
+        field("reason", &format!("{}, and accepted: {}", finding.verdict, accepted.reason));
     }
     if let Some(found) = words::found(finding) {
         field("found", &found);

@@ -121,6 +121,18 @@ fn one_computed_change_is_shown_and_then_written_with_everything_else_as_it_was(
 }
 
 #[test]
+fn line_ends_and_the_mark_before_the_text_stay_as_they_were() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = copied(folder.path(), "wrong-quarter");
+    let before = std::fs::read_to_string(&path).unwrap().replace('\n', "\r\n");
+    let before = format!("\u{feff}{before}");
+    std::fs::write(&path, &before).unwrap();
+    run(&["mend", &path, "--write"]);
+    let after = std::fs::read_to_string(&path).unwrap();
+    assert_eq!(after, before.replace("\"1 1/4 oz\"", "\"7 g\""));
+}
+
+#[test]
 fn a_most_on_a_scale_of_ounces_is_written_in_ounces_and_never_rounded_up() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("recipe.toml");

@@ -4,19 +4,19 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use similar::TextDiff;
-use toml_edit::{DocumentMut, Item, Table, Value};
+use toml_edit::{Document, Item, Table};
 
 use greenweight::finding::{Mend, Verdict};
 use greenweight::recipe::Checked;
 use greenweight::report::{Checkup, Outcome};
 use greenweight::units::{Mass, MassUnit, show_duration};
 
-use crate::files::{Document, named};
+use crate::files::{self, named};
 
 pub(crate) fn mend_all(arguments: &[PathBuf], write: bool) -> ExitCode {
     let (mut shown, mut failed) = (false, false);
     for named in named(arguments) {
-        let document = Document::open(&named);
+        let document = files::Document::open(&named);
         if document.check_or_explain().is_none() {
             failed = true;
             continue;
@@ -44,7 +44,7 @@ pub(crate) fn mend_all(arguments: &[PathBuf], write: bool) -> ExitCode {
 
 /// The document with every change that helps: one at a time, and kept only where the check of the changed
 /// document finds less to mend and nothing else worse.
-fn mended(document: &Document) -> String {
+fn mended(document: &files::Document) -> String {
     let mut text = document.text.as_deref().unwrap_or_default().to_owned();
     // Each change that is kept mends a finding, so there are no more than findings.
     while let Some(better) = better(&document.path, &text) {
@@ -54,7 +54,7 @@ fn mended(document: &Document) -> String {
 }
 
 fn better(path: &Path, text: &str) -> Option<String> {
-    let document = Document { path: path.to_owned(), text: Ok(text.to_owned()) };
+    let document = files::Document { path: path.to_owned(), text: Ok(text.to_owned()) };
     let Outcome::Checked(checkup) = document.check() else { return None };
     let open = open(&checkup);
     let findings = checkup.findings.iter().filter(|checked| {
@@ -62,7 +62,7 @@ fn better(path: &Path, text: &str) -> Option<String> {
         unmet && checkup.recipe.accepted(checked).is_none()
     });
     findings.filter_map(|checked| changed(&checkup, checked)).find(|text| {
-        let changed = Document { path: path.to_owned(), text: Ok(text.clone()) };
+        let changed = files::Document { path: path.to_owned(), text: Ok(text.clone()) };
         match changed.check() {
             Outcome::Checked(after) => helps(open, self::open(&after)),
             Outcome::Unread(_) => false,
@@ -89,31 +89,31 @@ fn helps(before: [usize; 3], after: [usize; 3]) -> bool {
 fn changed(checkup: &Checkup<'_>, checked: &Checked) -> Option<String> {
     let finding = &checked.finding;
     let component = checkup.recipe.components.get(checked.component)?;
-    let mut document: DocumentMut = checkup.text.parse().ok()?;
-    let component_in =
-        document.get_mut("component")?.as_array_of_tables_mut()?.get_mut(checked.component)?;
-    let (key, written) = match finding.mend? {
-        Mend::UseAtMost(most) | Mend::Weigh(most) => {
-            let ingredients = component.ingredients.iter();
-            let here = |place: greenweight::finding::Place| place == finding.place;
-            let (n, ingredient) = ingredients.enumerate().find(|(_, i)| here(i.place))?;
-            let scale = ingredient.scale.or(checkup.recipe.instruments.scale);
-            let amount = weighed(most, scale, matches!(finding.mend?, Mend::UseAtMost(_)));
-            let tables = component_in.get_mut("ingredient")?.as_array_of_tables_mut()?;
-            set(tables.get_mut(n)?, "amount", &amount);
-            return Some(document.to_string());
-        }
-        Mend::CookTo(to) => ("to", to.to_string()),
-        Mend::HoldFor(time) => ("hold", show_duration(time).to_string()),
-        Mend::KeepAtOrBelow(at) => ("at", at.to_string()),
-        Mend::KeepFor(time) => ("for", show_duration(time).to_string()),
-        // The others change what is bought or how it is measured, and no figure of the document.
-        _ => return None,
+    let document = Document::parse(checkup.text).ok()?;
+    let inside = |list: &str, n: usize| {
+        let components = document.get("component")?.as_array_of_tables()?;
+        let items = components.get(checked.component)?.get(list)?.as_array_of_tables()?;
+        items.get(n).cloned()
     };
-    let n = checkup.step_of(checked)?;
-    let steps = component_in.get_mut("step")?.as_array_of_tables_mut()?;
-    set(steps.get_mut(n)?, key, &written);
-    Some(document.to_string())
+    let of_step = |key: &str, written: String| {
+        set(checkup.text, &inside("step", checkup.step_of(checked)?)?, key, &written)
+    };
+    let of_ingredient = |mass: Mass, most: bool| {
+        let mut ingredients = component.ingredients.iter().enumerate();
+        let (n, ingredient) = ingredients.find(|(_, i)| i.place == finding.place)?;
+        let scale = ingredient.scale.or(checkup.recipe.instruments.scale);
+        set(checkup.text, &inside("ingredient", n)?, "amount", &weighed(mass, scale, most))
+    };
+    match finding.mend? {
+        Mend::UseAtMost(most) => of_ingredient(most, true),
+        Mend::Weigh(mass) => of_ingredient(mass, false),
+        Mend::CookTo(to) => of_step("to", to.to_string()),
+        Mend::HoldFor(time) => of_step("hold", show_duration(time).to_string()),
+        Mend::KeepAtOrBelow(at) => of_step("at", at.to_string()),
+        Mend::KeepFor(time) => of_step("for", show_duration(time).to_string()),
+        // The others change what is bought or how it is measured, and no figure of the document.
+        _ => None,
+    }
 }
 
 /// A mass as the scale shows it; a most, rounded down.
@@ -142,13 +142,20 @@ fn in_ounces(scale: Mass) -> bool {
     odd(MassUnit::Gram) && !odd(MassUnit::Ounce)
 }
 
-/// Sets a value and keeps what stands around it.
-fn set(table: &mut Table, key: &str, written: &str) {
-    let mut value = Value::from(written);
-    if let Some(before) = table.get(key).and_then(Item::as_value) {
-        *value.decor_mut() = before.decor().clone();
-    }
-    table.insert(key, Item::Value(value));
+/// The text with one value set: only its own bytes change, or a line is added to its table.
+fn set(text: &str, table: &Table, key: &str, written: &str) -> Option<String> {
+    let span = |item: &Item| item.span();
+    let (at, new) = match table.get(key) {
+        Some(item) => (span(item)?, format!("\"{written}\"")),
+        None => {
+            let last =
+                table.iter().filter_map(|(_, item)| span(item)).map(|span| span.end).max()?;
+            let line = text.get(last..)?.find('\n').map_or(text.len(), |n| last + n + 1);
+            let end = if text.contains("\r\n") { "\r\n" } else { "\n" };
+            (line..line, format!("{key} = \"{written}\"{end}"))
+        }
+    };
+    Some([text.get(..at.start)?, &new, text.get(at.end..)?].concat())
 }
 
 /// Writes beside the document first, so that it is there whole or as it was.

@@ -51,6 +51,7 @@ pub fn check(bytes: &[u8]) {
         let place = checked.finding.place;
         crate::lies_in(&text, place.start, place.end);
         finding(checked, printed);
+        accepted(checkup, checked, printed);
     }
 }
 
@@ -67,6 +68,19 @@ fn reports(outcome: &Outcome<'_>) -> [String; 4] {
 
 fn json(text: &str) -> Value {
     serde_json::from_str(text).expect("the report is JSON")
+}
+
+/// Nothing that breaks a limit of safety is accepted, and a reason is printed.
+fn accepted(checkup: &Checkup<'_>, checked: &Checked, printed: &Value) {
+    let accepted = checkup.recipe.accepted(checked);
+    let finding = &checked.finding;
+    let broken = finding.verdict == Verdict::Breaks && finding.rule.force == Force::Safety;
+    assert!(accepted.is_none() || !broken, "accepted: {finding:?}");
+    let reason = accepted.map(|accepted| accepted.reason.as_ref());
+    assert_eq!(printed["accepted"].as_str(), reason);
+    if broken {
+        assert!(!checkup.settled());
+    }
 }
 
 /// A finding and its print say the same, and no figure is lost: JSON has no NaN, and

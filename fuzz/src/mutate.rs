@@ -1,10 +1,11 @@
 /// What is changed: documents that reach every room.
-const TEMPLATES: [&str; 5] = [
+const TEMPLATES: [&str; 6] = [
     include_str!("../../examples/recipes/farm-stall-ring-sausage.toml"),
     include_str!("../../examples/recipes/pumped-bacon.toml"),
     include_str!("../seeds/recipe/immersed-ham.toml"),
     include_str!("../seeds/recipe/many-authorities.toml"),
     include_str!("../seeds/recipe/kept.toml"),
+    include_str!("../seeds/recipe/accepted.toml"),
 ];
 
 const UNITS: [&str; 18] = [

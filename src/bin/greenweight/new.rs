@@ -7,7 +7,7 @@ use std::path::Path;
 /// A document to begin with, its kind and what that is.
 struct Start(&'static str, &'static str, &'static str);
 
-const STARTS: [Start; 9] = [
+const STARTS: [Start; 10] = [
     Start(
         "cooked-sausage",
         "a cured sausage or loaf, smoked and cooked",
@@ -23,6 +23,11 @@ const STARTS: [Start; 9] = [
         "dry-cured-belly",
         "a belly rubbed with a cure, smoked and cooked",
         include_str!("starts/dry-cured-belly.toml"),
+    ),
+    Start(
+        "brined-ham",
+        "a ham or loin cured in a brine and cooked",
+        include_str!("starts/brined-ham.toml"),
     ),
     Start("roast", "whole meat without a cure", include_str!("starts/roast.toml")),
     Start("poultry", "a bird without a cure", include_str!("starts/poultry.toml")),

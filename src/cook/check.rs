@@ -233,7 +233,7 @@ pub fn check(
     }
     recorded.into_iter().for_each(&mut *report);
     if authority == Authority::UsFsis && FSIS_COME_UP.row.in_force.on(day) {
-        report(process.check_come_up());
+        report(process.check_come_up(plan.food));
         report(process.check_humidity());
     }
     let reheated = matches!(

@@ -192,7 +192,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/come-up",
-        why: "While the middle warms slowly, bacteria grow in it, and some of them leave a toxin that no cook destroys. So the time that the middle spends between cold and hot on the way up has a limit of its own, however hot the food gets in the end. Every stage on the way counts, a cold smoke too; a fermentation has clocks of its own. A record that begins with warm food does not show how it warmed.",
+        why: "While the middle warms slowly, bacteria grow in it, and some of them leave a toxin that no cook destroys. So the time that the middle spends between cold and hot on the way up has a limit of its own, however hot the food gets in the end. Every stage on the way counts, a cold smoke too; a fermentation has clocks of its own. A `come_up` that is shorter than the stages in warm air leaves some of them out, and proves nothing. A record that begins with warm food does not show how it warmed.",
         mend: "Start with smaller pieces, or in a hotter oven. Write on the last step of the cook, as `come_up`, how long the middle takes, or record it from the cold on; where all stages together are short, `for` on each of them is enough.",
         page: include_str!("../../references/pages/rules/cook/come-up.md"),
     },

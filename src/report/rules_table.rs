@@ -259,7 +259,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "chill/degree-hours",
         why: "While a sausage ferments it is warm, and until it is acid staphylococci may grow in it and leave a poison that the cook does not destroy. So the clock of degree-hours runs until the sausage is acid: every hour in the chamber counts by how far the chamber is above a base temperature, and the hottest stage chooses how many may come together.",
-        mend: "Use an active starter culture and enough sugar, and measure the pH often, so that the sausage is acid sooner. Write `at` and `for` on every step that ferments, and the measured `ph` on the one by whose end it was reached; what came too late goes to a licensed process authority.",
+        mend: "Use an active starter culture and enough sugar, and measure the pH often, so that the sausage is acid sooner. Write `at` and `for` on every step that ferments, and the measured `ph` on the one by whose end it was reached; as long as it is not acid yet, the clock runs on. What came too late goes to a licensed process authority.",
         page: include_str!("../../references/pages/rules/chill/degree-hours.md"),
     },
     InWords {

@@ -150,6 +150,9 @@ fn ferment(at: &str, time: &str, ph: &str) -> String {
 #[case::a_hotter_end_chooses_the_limit(&[("80 °F", "30 h", ""), ("101 °F", "8 h", "ph = 5.1")], "us-fsis", "breaks")]
 #[case::what_comes_after_the_acid_does_not_count(&[("80 °F", "30 h", "ph = 5.2"), ("101 °F", "90 h", "")], "us-fsis", "meets")]
 #[case::never_acid(&[("80 °F", "30 h", "ph = 5.4")], "us-fsis", "unproven")]
+#[case::never_acid_and_too_long(&[("80 °F", "61 h", "ph = 5.4")], "us-fsis", "breaks")]
+#[case::too_long_before_it_was_measured(&[("80 °F", "50 h", ""), ("80 °F", "11 h", "ph = 5.4"), ("80 °F", "5 h", "")], "us-fsis", "breaks")]
+#[case::not_acid_and_then_not_measured(&[("80 °F", "30 h", "ph = 5.4"), ("80 °F", "40 h", "")], "us-fsis", "unproven")]
 #[case::a_range(&[("80 °F", "50 to 70 h", "ph = 5.3")], "us-fsis", "unproven")]
 #[case::canada(&[("26 °C", "55 h", "ph = 5.3")], "canada", "meets")]
 #[case::canada_longer(&[("26 °C", "64 h", "ph = 5.3")], "canada", "breaks")]
@@ -161,6 +164,18 @@ fn a_fermentation_has_its_degree_hours(
     let stages: String = stages.iter().map(|(at, time, ph)| ferment(at, time, ph)).collect();
     let found = verdicts(held_to, "food = \"ground-meat\"", &[&stages], "chill/degree-hours");
     assert_eq!(found, [expected]);
+}
+
+#[test]
+fn what_is_measured_and_not_acid_is_not_told_which_ph_to_write() {
+    let text = format!(
+        "held_to = [\"us-fsis\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{}",
+        ferment("80 °F", "30 h", "ph = 5.4")
+    );
+    let found = greenweight::recipe::Recipe::read(&text).unwrap().check();
+    let of_rule = found.iter().find(|c| c.finding.rule.id == "chill/degree-hours");
+    let missing = of_rule.unwrap().finding.missing.unwrap();
+    assert!(missing.what.contains("not acid yet") && !missing.say.contains("ph ="), "{missing:?}");
 }
 
 // 50 h at 75 °F are 750 of the 900 that a hotter stage leaves: three hours at 110 °F.

@@ -55,7 +55,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cure/least-nitrite",
         why: "Too little nitrite is not the careful choice: meat that looks and tastes cured may hold too little to keep spores down, and is trusted like the rest. A policy for products that must be kept cold names a least amount. It is advice here, because heat, acid or drying can make a product safe without it.",
-        mend: "Weigh enough premix to reach the level that the report shows, and stay under the limit of cure/ingoing-nitrite. Have anything with less checked by a licensed process authority.",
+        mend: "Weigh enough premix to reach the level that the report shows, and stay under the limit of cure/ingoing-nitrite, of bacon under that of cure/bacon-nitrite. Have anything with less checked by a licensed process authority.",
         page: include_str!("../../references/pages/rules/cure/least-nitrite.md"),
     },
     InWords {

@@ -287,6 +287,20 @@ fn the_skin_of_a_belly_takes_up_no_cure(
     assert_eq!(missing.is_string(), verdict == "unproven");
 }
 
+// The policy of the handbook, 120 mg/kg at least: 19.2 g of the premix in 10 kg.
+#[rstest]
+#[case::as_good_as_none("2.5 g", &[true])]
+#[case::just_below("19.1 g", &[true])]
+#[case::enough("20 g", &[false])]
+#[case::too_much("33 g", &[])]
+fn a_belly_that_is_rubbed_with_too_little_is_noted(#[case] grams: &str, #[case] past: &[bool]) {
+    let report = rubbed_belly(grams, "skin = false");
+    let found = of_rule(&report, "cure/least-nitrite");
+    let noted: Vec<_> = found.iter().map(|finding| finding["past_advice"] == true).collect();
+    assert_eq!(noted, past);
+    assert!(of_rule(&pumped_bacon(BACON, "amount = \"5.5 g\""), "cure/least-nitrite").is_empty());
+}
+
 #[rstest]
 #[case::in_force("2000-01-01", "meets")]
 #[case::before_its_rows("1999-01-01", "unproven")]

@@ -109,7 +109,8 @@ impl Recipe<'_> {
             if unjudged && !dries && exposed(n) {
                 ready.push(stay);
             }
-            if warm && served && after_the_cook(n) && by_code && !chilled {
+            let cool = chill::nearer_to_cold(at.value, Authority::UsFoodCode2022);
+            if warm && !cool && served && after_the_cook(n) && by_code && !chilled {
                 let roast = self.roasted(component);
                 let off = self.instruments.thermometer;
                 report(cook::hot_holding(at.value, roast, off, at.place));

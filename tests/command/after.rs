@@ -15,6 +15,24 @@ fn verdicts(held_to: &str, component: &str, parts: &[&str], rule: &str) -> Vec<&
     of_rule.map(|checked| checked.finding.verdict.words()).collect()
 }
 
+// Hung to dry at 55 °F, it is neither hot nor cold, and nobody is told to keep it hot.
+#[rstest]
+#[case::hung_to_dry("55 °F", "3 days", &[], &["breaks"])]
+#[case::for_hours("55 °F", "3 h", &[], &["unproven"])]
+#[case::nearer_to_hot("100 °F", "3 h", &["unproven"], &[])]
+#[case::cold("38 °F", "3 days", &[], &[])]
+fn what_is_held_in_cool_air_after_its_cook_is_not_held_hot(
+    #[case] at: &str,
+    #[case] time: &str,
+    #[case] hot: &[&str],
+    #[case] warm: &[&str],
+) {
+    let hold = format!("[[component.step]]\ndo = \"hold\"\nat = \"{at}\"\nfor = \"{time}\"\n");
+    let of = |rule| verdicts("us-food-code-2022", "food = \"ground-meat\"", &[COOK, &hold], rule);
+    assert_eq!(of("cook/hot-holding"), hot);
+    assert_eq!(of("chill/warm-time"), warm);
+}
+
 fn cooling(rows: &[(&str, u16)]) -> String {
     let row = |(after, f): &(&str, u16)| {
         format!("[[component.cooling]]\nafter = \"{after}\"\ninside = \"{f} °F\"\n")
@@ -87,9 +105,8 @@ fn time_in_the_warm_is_judged_where_a_rule_is(
 ) {
     let table = format!("[[component.step]]\ndo = \"serve\"\nat = \"70 °F\"\nfor = \"{time}\"\n");
     let component = "food = \"ground-meat\"";
-    // Served after the cook under the Food Code, it is a matter of holding hot.
     let rule = "chill/warm-time";
-    let parts: &[&str] = if held_to.contains("food-code") { &[&table] } else { &[COOK, &table] };
+    let parts: &[&str] = &[COOK, &table];
     assert_eq!(verdicts(held_to, component, parts, rule), expected);
     let unjudged = verdicts(held_to, component, parts, "store/warm-time");
     assert_eq!(unjudged.is_empty(), !expected.is_empty());
@@ -119,7 +136,8 @@ fn dry_and_sour_food_needs_neither_time_nor_temperature() {
 // The rules of the Food Code that are of food which needs time or temperature ask nothing of what needs neither.
 #[rstest]
 #[case::cooling(&[COOK, CHILL], "chill/cooling")]
-#[case::held_warm(&[COOK, "[[component.step]]\ndo = \"serve\"\nat = \"70 °F\"\nfor = \"9 h\"\n"], "cook/hot-holding")]
+#[case::held_warm(&[COOK, "[[component.step]]\ndo = \"serve\"\nat = \"100 °F\"\nfor = \"9 h\"\n"], "cook/hot-holding")]
+#[case::held_cool(&[COOK, "[[component.step]]\ndo = \"serve\"\nat = \"70 °F\"\nfor = \"9 h\"\n"], "chill/warm-time")]
 #[case::pack_life(&[COOK, VACUUM, KEPT], "shelf/pack-life")]
 #[case::cold_holding(&[COOK, KEPT], "store/fridge-temperature")]
 fn what_needs_neither_is_not_asked_for_either(#[case] parts: &[&str], #[case] rule: &str) {

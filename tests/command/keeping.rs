@@ -833,7 +833,7 @@ fn warm_stages_before_a_cook_are_added_up(#[case] time: &str, #[case] expected: 
 #[test]
 fn food_that_was_chilled_is_not_held_hot() {
     let of = |chill: &str, rule: &str| {
-        let served = step("serve", "at = \"70 °F\"\nfor = \"12 h\"");
+        let served = step("serve", "at = \"100 °F\"\nfor = \"12 h\"");
         verdicts(CODE, "food = \"ground-meat\"", &[PORK, COOK, chill, &served], rule)
     };
     let chill = step("chill", "at = \"34 °F\"");

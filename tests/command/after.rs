@@ -40,6 +40,29 @@ fn cooling(rows: &[(&str, u16)]) -> String {
     rows.iter().map(row).collect()
 }
 
+// What rests while it cools is timed by the cooling clock of a shop; what rests longer than its curve is not.
+#[rstest]
+#[case::within_the_curve(CODE, "for = \"30 min\"", &[])]
+#[case::beyond_it(CODE, "for = \"3 h\"", &["unproven"])]
+#[case::of_no_known_length(CODE, "", &["unproven"])]
+#[case::of_a_home_that_has_no_clock("us-consumer", "for = \"30 min\"", &["meets"])]
+fn a_rest_within_the_cooling_curve_is_counted_once(
+    #[case] held_to: &str,
+    #[case] time: &str,
+    #[case] expected: &[&str],
+) {
+    let rest = format!("[[component.step]]\ndo = \"rest\"\nat = \"70 °F\"\n{time}\n");
+    let curve = cooling(&[("0 min", 165), ("30 min", 110), ("2 h", 68), ("5 h", 38)]);
+    let of = |parts: &[&str], rule| verdicts(held_to, "food = \"ground-meat\"", parts, rule);
+    assert_eq!(of(&[COOK, &rest, CHILL, &curve], "chill/warm-time"), expected);
+    if held_to == CODE {
+        assert_eq!(of(&[COOK, &rest, CHILL, &curve], "chill/cooling"), ["meets"]);
+        assert_eq!(of(&[COOK, &rest, CHILL], "chill/warm-time"), ["unproven"]);
+        assert_eq!(of(&[COOK, &rest, &curve], "chill/warm-time"), ["unproven"]);
+    }
+}
+
+const CODE: &str = "us-food-code-2022";
 const SLOW: [(&str, u16); 4] = [("0 h", 140), ("4 h", 79), ("13 h", 39), ("15 h", 38)];
 
 #[rstest]

@@ -476,6 +476,27 @@ fn food_that_is_held_too_cold_is_told_how_hot_whatever_is_known_of_the_thermomet
     }
 }
 
+// 67 °C takes the ten minutes of the row of 65 °C in Britain; 70 °C would take two.
+#[rstest]
+#[case::in_britain(Authority::GreatBritain, 67.0, 2.0, Some("hotter row"))]
+#[case::in_britain_long_enough(Authority::GreatBritain, 70.0, 2.0, None)]
+#[case::in_britain_at_its_hottest(Authority::GreatBritain, 85.0, 0.0, None)]
+#[case::in_a_shop(Authority::UsFoodCode2022, 58.0, 2.0, Some("oven of its own"))]
+fn the_chart_of_roasts_is_spoken_of_where_it_is_and_a_hotter_row_where_there_is_one(
+    #[case] authority: Authority,
+    #[case] celsius: f64,
+    #[case] held: f64,
+    #[case] note: Option<&str>,
+) {
+    let inside = Reading::new(celsius, Scale::Celsius).ok();
+    let held = exactly(minutes(held));
+    let plan = Plan { inside, planned: true, held, ..plan(Food::WholeMeat, None, None) };
+    let found = findings(&plan, &cooked(&[], 160.0), authority);
+    let finding = found.iter().find(|finding| finding.rule.id == "cook/endpoint").unwrap();
+    assert_eq!(finding.note.is_some(), note.is_some(), "{finding:?}");
+    assert!(note.is_none_or(|note| finding.note.unwrap().contains(note)), "{finding:?}");
+}
+
 #[test]
 fn what_takes_too_long_is_told_how_long_it_may_take() {
     let process = Process { come_up: exactly(hours(7.0)), ..cooked(&[], 160.0) };

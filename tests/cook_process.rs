@@ -168,6 +168,8 @@ fn smoked_cold(at: Option<f64>, time: Option<f64>) -> Stage {
 #[case::of_no_known_warmth(None, Some(20.0), None, Verdict::Unproven)]
 #[case::in_the_cold(Some(45.0), Some(20.0), None, Verdict::Meets)]
 #[case::longer_than_what_is_stated(Some(75.0), Some(20.0), Some(2.0), Verdict::Breaks)]
+#[case::in_time_and_longer_than_what_is_stated(Some(75.0), Some(5.5), Some(2.0), Verdict::Unproven)]
+#[case::within_what_is_stated(Some(75.0), Some(4.0), Some(5.5), Verdict::Meets)]
 #[case::of_no_known_length_and_stated(Some(75.0), None, Some(2.0), Verdict::Meets)]
 fn a_cold_smoke_is_part_of_the_way_up(
     #[case] at: Option<f64>,
@@ -181,6 +183,19 @@ fn a_cold_smoke_is_part_of_the_way_up(
     assert_eq!(of(&process, "cook/come-up").verdict, verdict);
     // It is no stage of the cook, and needs no moisture.
     assert_eq!(of(&process, "cook/humidity").verdict, Verdict::Meets);
+}
+
+#[test]
+fn what_the_stages_add_to_a_come_up_time_is_said_and_big_joints_are_not_spoken_of_beside_ground_meat()
+ {
+    let stages = [smoked_cold(Some(75.0), Some(5.5)), stage(Some(3.0), CASING, None)];
+    let stated = |h: f64| Process { come_up: exactly(hours(h)), ..cooked(&stages, 160.0) };
+    assert!(of(&stated(2.0), "cook/come-up").note.unwrap().contains("cold smoke"));
+    assert_eq!(of(&stated(5.5), "cook/come-up").note, None);
+    let found =
+        findings(&plan(Food::WholeMeat, Some(160.0), None), &stated(5.5), Authority::UsFsis);
+    let clock = found.iter().find(|finding| finding.rule.id == "cook/come-up").unwrap();
+    assert!(clock.note.unwrap().contains("briskets"));
 }
 
 #[rstest]
@@ -459,6 +474,27 @@ fn food_that_is_held_too_cold_is_told_how_hot_whatever_is_known_of_the_thermomet
         assert_eq!(finding.mend, Some(Mend::KeepAtOrAbove(fahrenheit(hot))));
         assert!(finding.missing.unwrap().what.contains("time at this temperature"));
     }
+}
+
+// 67 °C takes the ten minutes of the row of 65 °C in Britain; 70 °C would take two.
+#[rstest]
+#[case::in_britain(Authority::GreatBritain, 67.0, 2.0, Some("hotter row"))]
+#[case::in_britain_long_enough(Authority::GreatBritain, 70.0, 2.0, None)]
+#[case::in_britain_at_its_hottest(Authority::GreatBritain, 85.0, 0.0, None)]
+#[case::in_a_shop(Authority::UsFoodCode2022, 58.0, 2.0, Some("oven of its own"))]
+fn the_chart_of_roasts_is_spoken_of_where_it_is_and_a_hotter_row_where_there_is_one(
+    #[case] authority: Authority,
+    #[case] celsius: f64,
+    #[case] held: f64,
+    #[case] note: Option<&str>,
+) {
+    let inside = Reading::new(celsius, Scale::Celsius).ok();
+    let held = exactly(minutes(held));
+    let plan = Plan { inside, planned: true, held, ..plan(Food::WholeMeat, None, None) };
+    let found = findings(&plan, &cooked(&[], 160.0), authority);
+    let finding = found.iter().find(|finding| finding.rule.id == "cook/endpoint").unwrap();
+    assert_eq!(finding.note.is_some(), note.is_some(), "{finding:?}");
+    assert!(note.is_none_or(|note| finding.note.unwrap().contains(note)), "{finding:?}");
 }
 
 #[test]

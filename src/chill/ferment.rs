@@ -16,7 +16,11 @@ const HOW_LONG: Missing = Missing::new(
 );
 const ACID: Missing = Missing::new(
     "when the product is acid: the pH at the end of a stage",
-    "write ph = 5.3 on the step by whose end it was measured",
+    "measure it, and write it as ph = … on the step by whose end it was measured",
+);
+const NOT_YET: Missing = Missing::new(
+    "acid: by the pH that was measured it is not acid yet, and the clock runs on",
+    "ferment on within the degree-hours, and measure the pH again",
 );
 const COOLER: Missing = Missing::new(
     "degree-hours for its hottest stage: the other stages use them up",
@@ -55,7 +59,10 @@ pub fn check_fermentation(stages: &[Ferment], authority: Authority) -> Option<Fi
     let acid = |stage: &Ferment| {
         stage.ph.is_some_and(|ph| Limit::AtMost(row.value.until_ph).met_by(ph) == Some(true))
     };
-    let Some(last) = stages.iter().position(acid) else {
+    let soured = stages.iter().position(acid);
+    // Where it was measured and not acid, all hours until then count, and more that nobody knows.
+    let measured = stages.iter().rposition(|stage| stage.ph.is_some());
+    let Some(last) = soured.or(measured) else {
         return unproven(ACID, first.place);
     };
     // The clock ends where the acid was measured: within a stage it may have come sooner.
@@ -75,6 +82,9 @@ pub fn check_fermentation(stages: &[Ferment], authority: Authority) -> Option<Fi
         low += row.value.counted(at, time.low());
         high += row.value.counted(at, time.high());
     }
+    if soured.is_none() {
+        high = f64::INFINITY;
+    }
     let row = limiting_row(hottest, scale)?;
     let shown = |sum: f64| finding::DegreeHours { sum, scale };
     let limit = Limit::AtMost(row.value.most);
@@ -88,6 +98,7 @@ pub fn check_fermentation(stages: &[Ferment], authority: Authority) -> Option<Fi
     let left = row.value.most - cooler;
     Some(match verdict {
         Verdict::Meets => finding,
+        Verdict::Unproven if soured.is_none() => finding.missing(NOT_YET),
         // What the cooler stages count is gone before the hottest begins.
         _ if left > 0.0 => finding.mend(Mend::AcidWithin(hours(left / (hottest - row.value.base)))),
         _ => finding.missing(COOLER),

@@ -41,4 +41,4 @@ pub use ferment::{
 pub use growth::{Growth, Model, Prediction, Rate, growth_models, listeria_rate_at};
 pub use limits::{Factor, GrowthLimit, Pathogen, growth_limits, strictest_growth};
 pub use table::*;
-pub use warm::{Stay, WarmTime, Was, always_short, says_how_long, warm};
+pub use warm::{Stay, WarmTime, Was, always_short, nearer_to_cold, says_how_long, warm};

@@ -97,6 +97,16 @@ pub fn says_how_long(authority: Authority) -> bool {
     rows(authority).next().is_some()
 }
 
+/// Whether a temperature is nearer to the cold of an authority than to its hot: food held there is
+/// not held hot.
+#[must_use]
+pub fn nearer_to_cold(at: Reading, authority: Authority) -> bool {
+    rows(authority).next().is_some_and(|row| {
+        let (cold, hot) = (row.value.cold.on(at.scale()), row.value.hot.on(at.scale()));
+        at.value() - cold.value() < hot.value() - at.value()
+    })
+}
+
 fn rows(authority: Authority) -> impl Iterator<Item = &'static Cited<WarmTime>> {
     let food_code = authority.is_food_code();
     let authority = if food_code { Authority::UsFoodCode2022 } else { authority };

@@ -57,6 +57,7 @@ const POULTRY_NOTE: &str = "An older single endpoint that the guideline still li
 const DWELL_NOTE: &str =
     "Counts only with the humidity and the come-up time of the same guideline.";
 const ROAST_NOTE: &str = "The chart of whole roasts, which asks for an oven of its own; a steak or chop that stays whole has a shorter row.";
+const HOTTER_NOTE: &str = "A hotter row of the same table asks for less time.";
 
 /// Whether a food holds poultry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -222,7 +223,7 @@ pub fn check(
     let by_time = product.filter(|_| !at_once);
     match (plan.inside_within(), row, by_time) {
         _ if !planned => {}
-        (Some(inside), _, Some(product)) => report(dwell(plan, &inside, &product, day)),
+        (Some(inside), _, Some(product)) => report(dwell(plan, &inside, &product, authority, day)),
         (None, _, Some(_)) => report(unproven(INSIDE)),
         (Some(inside), Some(row), None) => endpoint(plan, &inside, row, report),
         (None, Some(row), None) => {
@@ -233,7 +234,7 @@ pub fn check(
     }
     recorded.into_iter().for_each(&mut *report);
     if authority == Authority::UsFsis && FSIS_COME_UP.row.in_force.on(day) {
-        report(process.check_come_up());
+        report(process.check_come_up(plan.food));
         report(process.check_humidity());
     }
     let reheated = matches!(
@@ -336,7 +337,13 @@ pub fn dwell_row(inside: Reading) -> Option<&'static Cited<Dwell>> {
 type Asked = (PrintedTemperature, Time, &'static Row);
 
 /// Holds a cook against the table of times of its product.
-fn dwell(plan: &Plan, inside: &Range<Reading>, product: &Product, day: Option<Date>) -> Finding {
+fn dwell(
+    plan: &Plan,
+    inside: &Range<Reading>,
+    product: &Product,
+    authority: Authority,
+    day: Option<Date>,
+) -> Finding {
     let unproven = |missing| {
         Finding::new(&ENDPOINT, Verdict::Unproven).found(inside).missing(missing).at(plan.place)
     };
@@ -366,9 +373,13 @@ fn dwell(plan: &Plan, inside: &Range<Reading>, product: &Product, day: Option<Da
         (false, Some(_)) if possible => (Verdict::Unproven, None),
         (false, Some(_)) => (Verdict::Breaks, None),
     };
-    let note = match (product, plan.food) {
-        (Product::Table(_), Food::WholeMeat | Food::Bacon | Food::RawHam) => Some(ROAST_NOTE),
-        (Product::Table(_), _) => None,
+    let roast = matches!(plan.food, Food::WholeMeat | Food::Bacon | Food::RawHam);
+    let wrong = verdict != Verdict::Meets && surest.is_some();
+    let note = match product {
+        Product::Table(_) if roast && authority.is_food_code() => Some(ROAST_NOTE),
+        // The mend is a longer hold here.
+        Product::Table(_) if wrong && rows().any(|(_, time, _)| time < asks) => Some(HOTTER_NOTE),
+        Product::Table(_) => None,
         _ => Some(DWELL_NOTE),
     };
     let finding = Finding::new(&ENDPOINT, verdict).row(cited).at(plan.place);

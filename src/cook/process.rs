@@ -15,6 +15,7 @@ use super::table::{
 use crate::finding::{
     Finding, Force, Held, Limit, Logs, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
 };
+use crate::food::Food;
 use crate::range::Range;
 use crate::trace::{Point, Track, whole_seconds};
 use crate::units::{Reading, Scale, seconds};
@@ -37,6 +38,10 @@ pub(super) const HOT: Rule =
 const CAME_UP: Missing = Missing::new(
     "how long the middle is between 50 and 130 °F on the way up",
     "write come_up = \"… h\" on the step, or the time of every stage, or a record",
+);
+const CONTRADICTED: Missing = Missing::new(
+    "a come-up time that counts every stage: those in air between 50 and 130 °F alone take longer",
+    "write come_up with all of their time in it, a cold smoke's too, and that of the cook after them",
 );
 const MOISTURE: Missing = Missing::new(
     "what keeps the surface moist while it cooks",
@@ -78,6 +83,7 @@ const READINGS: Missing = Missing::new(
 );
 
 const LONG_COOKS: &str = "For bone-in hams and briskets the guideline knows no proof of this time; it names the toxin that survives as the risk.";
+const STAGES_COUNT: &str = "Stages before the end of the cook count, a cold smoke too: the food is no warmer than its air.";
 const FERMENTED: &str =
     "The fermentation before it is not in this time: its degree-hours are judged apart.";
 const DRIED: &str = "A surface that was salted, smoked or dried before the cook resists heat, and this rule does not make up for it.";
@@ -160,6 +166,11 @@ fn sum(times: impl Iterator<Item = Option<Range<Time>>>) -> Option<Range<Time>> 
     let add =
         |a: Range<Time>, b: Range<Time>| Range::ordered(a.low() + b.low(), a.high() + b.high());
     times.reduce(|a, b| Some(add(a?, b?)))?
+}
+
+/// So long, and nobody knows how much longer.
+fn at_least(time: Range<Time>) -> Range<Time> {
+    Range::ordered(time.low(), seconds(f64::INFINITY))
 }
 
 /// The longer of two times.
@@ -290,7 +301,7 @@ impl Process<'_> {
     }
 
     /// Whether the food comes up from 50 to 130 °F in time.
-    pub(super) fn check_come_up(&self) -> Finding {
+    pub(super) fn check_come_up(&self, food: Food) -> Finding {
         let limit = Limit::AtMost(BAND.most);
         let finding = |verdict| {
             let finding = Finding::new(&COME_UP, verdict).limit(limit).row(&FSIS_COME_UP.row);
@@ -307,13 +318,22 @@ impl Process<'_> {
             };
         };
         let slow = self.in_warm_air().filter(|slow| slow.low() > time.low());
+        // Shorter than its stages, it leaves some of them out, and says nothing of the rest.
+        let contradicted = slow.is_some_and(|slow| slow.low() > time.high());
         let time = slow.map_or(time, |slow| longer(time, slow));
+        let time = if contradicted { at_least(time) } else { time };
         let verdict = limit.judge(&time);
+        let missing = if contradicted { CONTRADICTED } else { CAME_UP };
+        let found = finding(verdict).found(&time);
+        let found = match (slow, food) {
+            (Some(_), _) => found.note(STAGES_COUNT),
+            (None, Food::WholeMeat | Food::RawHam) if !self.fermented => found.note(LONG_COOKS),
+            _ => found,
+        };
         if verdict == Verdict::Unproven && time.high().is_infinite() {
-            return finding(verdict).missing(CAME_UP);
+            return found.missing(missing);
         }
-        let found = finding(verdict).found(&time).or_mend(Mend::HeatWithin(BAND.most));
-        let found = if self.fermented { found } else { found.note(LONG_COOKS) };
+        let found = found.or_mend(Mend::HeatWithin(BAND.most));
         if self.record.is_empty() { found } else { self.doubted(found) }
     }
 

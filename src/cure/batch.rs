@@ -53,13 +53,18 @@ const TOO_LITTLE: Missing = Missing::new(
     "make more pickle, or write the pump that was weighed",
 );
 const PICKLE: Missing = Missing::new(
-    "the weight of the pickle and the pump",
-    "give every ingredient of the pickle its weight and part = \"pickle\", and write pump = \"10 %\"",
+    "the weight of the pickle: an ingredient of it has no weight, or is not said to be in it",
+    "weigh every ingredient of the pickle, the water too: a volume is no weight; and write part = \"pickle\" on each, on what cures too",
+);
+const PUMP: Missing = Missing::new(
+    "how much of the pickle is pumped in",
+    "write pump = \"10 %\" under cure, as weighed",
 );
 const IMMERSION: Missing = Missing::new(
     "how an immersion cure is reckoned: by its pick-up, or at equilibrium; the two can differ tenfold",
     "write pick_up = \"5 %\" as weighed, and equilibrium = true or false",
 );
+const NOT_AT_REST: &str = "Between its pick-up and its level at equilibrium: a brine that lasts for days comes near the second, however little the meat gains.";
 
 /// A mass as a scale shows it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -201,6 +206,8 @@ pub(super) struct Known<A, B> {
     pub(super) missing: Option<Missing>,
     /// Whether every mass in it was weighed on a scale whose division is known.
     pub(super) scaled: bool,
+    /// What is to be said of how it was reckoned.
+    pub(super) note: Option<&'static str>,
     pub(super) place: Place,
 }
 
@@ -212,6 +219,7 @@ impl<A: Agent, B: Basis> Known<A, B> {
             range: Range::ordered(zero, zero),
             missing: None,
             scaled: true,
+            note: None,
             place,
         }
     }
@@ -234,6 +242,7 @@ impl<A: Agent, B: Basis> Known<A, B> {
         };
         let verdict = limit.judge(&range);
         let finding = Finding::new(rule, verdict).found(&range).limit(limit).at(self.place);
+        let finding = Finding { note: self.note, ..finding };
         let finding = if self.missing.is_none() { finding.nominal(self.nominal) } else { finding };
         match (verdict, self.missing, self.scaled) {
             (Verdict::Unproven, Some(missing), _) => finding.missing(missing),
@@ -263,9 +272,10 @@ impl Batch<'_> {
             None if self.is_pickled() => Some(METHOD),
             None | Some(Method::Ground | Method::DryRub) => self.green.is_none().then_some(GREEN),
             Some(Method::Pumped) => {
-                match self.pickle.and_then(|pickle| Some((pickle.weight, pickle.taken_up?))) {
+                match self.pickle.map(|pickle| (pickle.weight, pickle.taken_up)) {
                     None => Some(PICKLE),
-                    Some((weight, taken_up)) => {
+                    Some((_, None)) => Some(PUMP),
+                    Some((weight, Some(taken_up))) => {
                         let needed =
                             self.green.map(|green| green.low().mass() * taken_up.low().fraction());
                         needed
@@ -369,7 +379,8 @@ impl Batch<'_> {
         sources: impl Iterator<Item = Source<A>>,
         level_of: impl Fn(Weighed, Level<A, InPremix>) -> Option<NominalAndRange<A, B>>,
     ) -> Known<A, B> {
-        let mut known = Known { scaled: self.scaled, ..Known::zero(self.place) };
+        let note = self.may_be_at_rest().then_some(NOT_AT_REST);
+        let mut known = Known { scaled: self.scaled, note, ..Known::zero(self.place) };
         let brings = |source: &Source<A>| source.strength.is_none_or(|s| s.mg_per_kg() > 0.0);
         for source in sources.filter(brings) {
             let (Some(mass), Some(strength)) = (source.mass, source.strength) else {
@@ -395,6 +406,12 @@ impl Batch<'_> {
             }
         }
         known
+    }
+
+    /// Whether meat and pickle may be at equilibrium, and may not.
+    fn may_be_at_rest(&self) -> bool {
+        self.method == Some(Method::Immersion)
+            && self.pickle.is_some_and(|pickle| pickle.equilibrium.is_none())
     }
 
     /// The only ingredient that brings the agent: what is weighed of it, and its strength.
@@ -533,6 +550,7 @@ impl Batch<'_> {
             range: Range::ordered(outward(low, f64::next_down), outward(high, f64::next_up)),
             missing: known.missing,
             scaled: known.scaled,
+            note: known.note,
             place: known.place,
         })
     }

@@ -77,7 +77,17 @@ pub fn check(
     if batch.food == Food::Bacon {
         match unknowable {
             Some(missing) => report(unproven(&BACON_NITRITE, missing, batch.place)),
-            None => bacon::nitrite(batch, authority, day, report),
+            None => {
+                let mut broken = false;
+                bacon::nitrite(batch, authority, day, &mut |finding| {
+                    broken |= finding.verdict == Verdict::Breaks;
+                    report(finding);
+                });
+                // Pumped bacon has its amount prescribed, and immersed may not hold more than this.
+                if batch.method == Some(Method::DryRub) && !broken {
+                    least(&batch.total(Premix::nitrite), report);
+                }
+            }
         }
         bacon::nitrate(batch, report);
         bacon::weight(batch, report);

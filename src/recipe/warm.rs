@@ -1,4 +1,4 @@
-use super::check::{chills, end_of_cook, is_warm};
+use super::check::{chills, compare, end_of_cook, is_warm};
 use super::document::{Component, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill::{self, Ferment, Stay, Was};
@@ -9,7 +9,8 @@ use crate::range::Range;
 use crate::shelf;
 use crate::smoke;
 use crate::store::{self, Thawing};
-use crate::units::{Reading, Time};
+use crate::trace::Point;
+use crate::units::{Reading, Time, seconds};
 
 const WARM: Rule = Rule::new("store/warm-time", "time above refrigeration", Force::Safety);
 
@@ -37,7 +38,7 @@ impl Recipe<'_> {
         let cooked_at = end_of_cook(component);
         let needs_none = self.held_to.iter().any(|&a| component.needs_none(a).is_some());
         let by_code = self.by_food_code(component) && !needs_none;
-        let (mut stays, mut held_hot, mut place) = (Vec::new(), Vec::new(), component.place);
+        let (mut stays, mut of_others, mut place) = (Vec::new(), Vec::new(), component.place);
         let (mut ready, mut smoked) = (Vec::new(), Vec::new());
         // Of several stays the longest is pointed at.
         let mut longest: Option<Time> = None;
@@ -109,12 +110,13 @@ impl Recipe<'_> {
             if unjudged && !dries && exposed(n) {
                 ready.push(stay);
             }
-            if warm && served && after_the_cook(n) && by_code && !chilled {
+            let cool = chill::nearer_to_cold(at.value, Authority::UsFoodCode2022);
+            if warm && !cool && served && after_the_cook(n) && by_code && !chilled {
                 let roast = self.roasted(component);
                 let off = self.instruments.thermometer;
                 report(cook::hot_holding(at.value, roast, off, at.place));
                 // Hot enough for a shop may be warm by another's rule.
-                held_hot.push(stay);
+                of_others.push(stay);
                 place = at.place;
                 continue;
             }
@@ -123,7 +125,9 @@ impl Recipe<'_> {
             };
             let judged = step.kind != StepKind::Thaw && !dries && self.held_to.iter().any(says);
             if unjudged && judged {
-                stays.push(stay);
+                // A shop's clock of the cooling counts it; another's rule may count it besides.
+                let cools = by_code && !chilled && in_cooling_curve(component, n, at.value);
+                if cools { &mut of_others } else { &mut stays }.push(stay);
                 let time = stay.time.map(|time| time.high());
                 if warm && (time.is_none() || time > longest) {
                     (place, longest) = (at.place, time);
@@ -134,7 +138,7 @@ impl Recipe<'_> {
                 report(unjudged_at(at.value, if dries { DRYING } else { UNJUDGED }, at.place));
             }
         }
-        let everywhere = [stays.as_slice(), held_hot.as_slice()].concat();
+        let everywhere = [stays.as_slice(), of_others.as_slice()].concat();
         for &authority in &self.held_to {
             if let Some(cell) = component.needs_none(authority) {
                 report(shelf::stable(cell, component.place));
@@ -182,6 +186,24 @@ impl Recipe<'_> {
             report(unjudged_at(stay.at, UNJUDGED, place));
         }
     }
+}
+
+/// Whether a rest after the cook ends while the middle, by the curve of its cooling to the cold, is no
+/// colder than the air around it.
+fn in_cooling_curve(component: &Component<'_>, rest: usize, air: Reading) -> bool {
+    let Some(cook) = end_of_cook(component).filter(|&cook| cook < rest) else { return false };
+    let since = component.steps.get(cook.saturating_add(1)..=rest).unwrap_or_default();
+    let is_rest = since.last().is_some_and(|step| step.kind == StepKind::Rest);
+    let time = |step: &Step| Some(step.time?.value.high());
+    let ends = since.iter().try_fold(seconds(0.0), |sum, step| Some(sum + time(step)?));
+    let cooled = component.steps.iter().skip(rest).any(chills);
+    let warmer = |point: &&Point| point.reading().is_ok_and(|inside| inside >= air);
+    // A record shows the cook too: the curve begins where it is hottest.
+    let curve = &component.cooling;
+    let hottest = curve.iter().max_by(|a, b| compare(a.reading().ok(), b.reading().ok()));
+    let until = hottest.zip(curve.iter().rfind(warmer));
+    let until = until.map(|(from, to)| seconds(to.seconds() - from.seconds()));
+    is_rest && cooled && ends.is_some() && ends <= until
 }
 
 /// Time in the warm for which no rule of this version is.

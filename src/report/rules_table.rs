@@ -55,7 +55,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cure/least-nitrite",
         why: "Too little nitrite is not the careful choice: meat that looks and tastes cured may hold too little to keep spores down, and is trusted like the rest. A policy for products that must be kept cold names a least amount. It is advice here, because heat, acid or drying can make a product safe without it.",
-        mend: "Weigh enough premix to reach the level that the report shows, and stay under the limit of cure/ingoing-nitrite. Have anything with less checked by a licensed process authority.",
+        mend: "Weigh enough premix to reach the level that the report shows, and stay under the limit of cure/ingoing-nitrite, of bacon under that of cure/bacon-nitrite. Have anything with less checked by a licensed process authority.",
         page: include_str!("../../references/pages/rules/cure/least-nitrite.md"),
     },
     InWords {
@@ -192,7 +192,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/come-up",
-        why: "While the middle warms slowly, bacteria grow in it, and some of them leave a toxin that no cook destroys. So the time that the middle spends between cold and hot on the way up has a limit of its own, however hot the food gets in the end. Every stage on the way counts, a cold smoke too; a fermentation has clocks of its own. A record that begins with warm food does not show how it warmed.",
+        why: "While the middle warms slowly, bacteria grow in it, and some of them leave a toxin that no cook destroys. So the time that the middle spends between cold and hot on the way up has a limit of its own, however hot the food gets in the end. Every stage on the way counts, a cold smoke too; a fermentation has clocks of its own. A `come_up` that is shorter than the stages in warm air leaves some of them out, and proves nothing. A record that begins with warm food does not show how it warmed.",
         mend: "Start with smaller pieces, or in a hotter oven. Write on the last step of the cook, as `come_up`, how long the middle takes, or record it from the cold on; where all stages together are short, `for` on each of them is enough.",
         page: include_str!("../../references/pages/rules/cook/come-up.md"),
     },
@@ -228,7 +228,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/hot-holding",
-        why: "Cooked food that waits for its guests is safe while it stays hot: below that, spores that outlived the cook grow. A shop holds it at a temperature or above for all of the time; roasts that were surely cooked by their chart have one of their own, and birds have not.",
+        why: "Cooked food that waits for its guests is safe while it stays hot: below that, spores that outlived the cook grow. A shop holds it at a temperature or above for all of the time; roasts that were surely cooked by their chart have one of their own, and birds have not. What hangs in air that is nearer to cold than to hot is not held hot, and falls under chill/warm-time.",
         mend: "Hold it hotter, and write the temperature around the food as `at` on the step that holds or serves it, and the tolerance of the thermometer under `[instruments]`. Food that cannot be kept hot is cooled at once; where it is to stand warm for a time, ask your local authority first.",
         page: include_str!("../../references/pages/rules/cook/hot-holding.md"),
     },
@@ -259,7 +259,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "chill/degree-hours",
         why: "While a sausage ferments it is warm, and until it is acid staphylococci may grow in it and leave a poison that the cook does not destroy. So the clock of degree-hours runs until the sausage is acid: every hour in the chamber counts by how far the chamber is above a base temperature, and the hottest stage chooses how many may come together.",
-        mend: "Use an active starter culture and enough sugar, and measure the pH often, so that the sausage is acid sooner. Write `at` and `for` on every step that ferments, and the measured `ph` on the one by whose end it was reached; what came too late goes to a licensed process authority.",
+        mend: "Use an active starter culture and enough sugar, and measure the pH often, so that the sausage is acid sooner. Write `at` and `for` on every step that ferments, and the measured `ph` on the one by whose end it was reached; as long as it is not acid yet, the clock runs on. What came too late goes to a licensed process authority.",
         page: include_str!("../../references/pages/rules/chill/degree-hours.md"),
     },
     InWords {

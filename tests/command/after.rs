@@ -15,6 +15,24 @@ fn verdicts(held_to: &str, component: &str, parts: &[&str], rule: &str) -> Vec<&
     of_rule.map(|checked| checked.finding.verdict.words()).collect()
 }
 
+// Hung to dry at 55 °F, it is neither hot nor cold, and nobody is told to keep it hot.
+#[rstest]
+#[case::hung_to_dry("55 °F", "3 days", &[], &["breaks"])]
+#[case::for_hours("55 °F", "3 h", &[], &["unproven"])]
+#[case::nearer_to_hot("100 °F", "3 h", &["unproven"], &[])]
+#[case::cold("38 °F", "3 days", &[], &[])]
+fn what_is_held_in_cool_air_after_its_cook_is_not_held_hot(
+    #[case] at: &str,
+    #[case] time: &str,
+    #[case] hot: &[&str],
+    #[case] warm: &[&str],
+) {
+    let hold = format!("[[component.step]]\ndo = \"hold\"\nat = \"{at}\"\nfor = \"{time}\"\n");
+    let of = |rule| verdicts("us-food-code-2022", "food = \"ground-meat\"", &[COOK, &hold], rule);
+    assert_eq!(of("cook/hot-holding"), hot);
+    assert_eq!(of("chill/warm-time"), warm);
+}
+
 fn cooling(rows: &[(&str, u16)]) -> String {
     let row = |(after, f): &(&str, u16)| {
         format!("[[component.cooling]]\nafter = \"{after}\"\ninside = \"{f} °F\"\n")
@@ -22,6 +40,29 @@ fn cooling(rows: &[(&str, u16)]) -> String {
     rows.iter().map(row).collect()
 }
 
+// What rests while it cools is timed by the cooling clock of a shop; what rests longer than its curve is not.
+#[rstest]
+#[case::within_the_curve(CODE, "for = \"30 min\"", &[])]
+#[case::beyond_it(CODE, "for = \"3 h\"", &["unproven"])]
+#[case::of_no_known_length(CODE, "", &["unproven"])]
+#[case::of_a_home_that_has_no_clock("us-consumer", "for = \"30 min\"", &["meets"])]
+fn a_rest_within_the_cooling_curve_is_counted_once(
+    #[case] held_to: &str,
+    #[case] time: &str,
+    #[case] expected: &[&str],
+) {
+    let rest = format!("[[component.step]]\ndo = \"rest\"\nat = \"70 °F\"\n{time}\n");
+    let curve = cooling(&[("0 min", 165), ("30 min", 110), ("2 h", 68), ("5 h", 38)]);
+    let of = |parts: &[&str], rule| verdicts(held_to, "food = \"ground-meat\"", parts, rule);
+    assert_eq!(of(&[COOK, &rest, CHILL, &curve], "chill/warm-time"), expected);
+    if held_to == CODE {
+        assert_eq!(of(&[COOK, &rest, CHILL, &curve], "chill/cooling"), ["meets"]);
+        assert_eq!(of(&[COOK, &rest, CHILL], "chill/warm-time"), ["unproven"]);
+        assert_eq!(of(&[COOK, &rest, &curve], "chill/warm-time"), ["unproven"]);
+    }
+}
+
+const CODE: &str = "us-food-code-2022";
 const SLOW: [(&str, u16); 4] = [("0 h", 140), ("4 h", 79), ("13 h", 39), ("15 h", 38)];
 
 #[rstest]
@@ -87,9 +128,8 @@ fn time_in_the_warm_is_judged_where_a_rule_is(
 ) {
     let table = format!("[[component.step]]\ndo = \"serve\"\nat = \"70 °F\"\nfor = \"{time}\"\n");
     let component = "food = \"ground-meat\"";
-    // Served after the cook under the Food Code, it is a matter of holding hot.
     let rule = "chill/warm-time";
-    let parts: &[&str] = if held_to.contains("food-code") { &[&table] } else { &[COOK, &table] };
+    let parts: &[&str] = &[COOK, &table];
     assert_eq!(verdicts(held_to, component, parts, rule), expected);
     let unjudged = verdicts(held_to, component, parts, "store/warm-time");
     assert_eq!(unjudged.is_empty(), !expected.is_empty());
@@ -119,7 +159,8 @@ fn dry_and_sour_food_needs_neither_time_nor_temperature() {
 // The rules of the Food Code that are of food which needs time or temperature ask nothing of what needs neither.
 #[rstest]
 #[case::cooling(&[COOK, CHILL], "chill/cooling")]
-#[case::held_warm(&[COOK, "[[component.step]]\ndo = \"serve\"\nat = \"70 °F\"\nfor = \"9 h\"\n"], "cook/hot-holding")]
+#[case::held_warm(&[COOK, "[[component.step]]\ndo = \"serve\"\nat = \"100 °F\"\nfor = \"9 h\"\n"], "cook/hot-holding")]
+#[case::held_cool(&[COOK, "[[component.step]]\ndo = \"serve\"\nat = \"70 °F\"\nfor = \"9 h\"\n"], "chill/warm-time")]
 #[case::pack_life(&[COOK, VACUUM, KEPT], "shelf/pack-life")]
 #[case::cold_holding(&[COOK, KEPT], "store/fridge-temperature")]
 fn what_needs_neither_is_not_asked_for_either(#[case] parts: &[&str], #[case] rule: &str) {
@@ -150,6 +191,9 @@ fn ferment(at: &str, time: &str, ph: &str) -> String {
 #[case::a_hotter_end_chooses_the_limit(&[("80 °F", "30 h", ""), ("101 °F", "8 h", "ph = 5.1")], "us-fsis", "breaks")]
 #[case::what_comes_after_the_acid_does_not_count(&[("80 °F", "30 h", "ph = 5.2"), ("101 °F", "90 h", "")], "us-fsis", "meets")]
 #[case::never_acid(&[("80 °F", "30 h", "ph = 5.4")], "us-fsis", "unproven")]
+#[case::never_acid_and_too_long(&[("80 °F", "61 h", "ph = 5.4")], "us-fsis", "breaks")]
+#[case::too_long_before_it_was_measured(&[("80 °F", "50 h", ""), ("80 °F", "11 h", "ph = 5.4"), ("80 °F", "5 h", "")], "us-fsis", "breaks")]
+#[case::not_acid_and_then_not_measured(&[("80 °F", "30 h", "ph = 5.4"), ("80 °F", "40 h", "")], "us-fsis", "unproven")]
 #[case::a_range(&[("80 °F", "50 to 70 h", "ph = 5.3")], "us-fsis", "unproven")]
 #[case::canada(&[("26 °C", "55 h", "ph = 5.3")], "canada", "meets")]
 #[case::canada_longer(&[("26 °C", "64 h", "ph = 5.3")], "canada", "breaks")]
@@ -161,6 +205,18 @@ fn a_fermentation_has_its_degree_hours(
     let stages: String = stages.iter().map(|(at, time, ph)| ferment(at, time, ph)).collect();
     let found = verdicts(held_to, "food = \"ground-meat\"", &[&stages], "chill/degree-hours");
     assert_eq!(found, [expected]);
+}
+
+#[test]
+fn what_is_measured_and_not_acid_is_not_told_which_ph_to_write() {
+    let text = format!(
+        "held_to = [\"us-fsis\"]\n{HEAD}food = \"ground-meat\"\n{PORK}{}",
+        ferment("80 °F", "30 h", "ph = 5.4")
+    );
+    let found = greenweight::recipe::Recipe::read(&text).unwrap().check();
+    let of_rule = found.iter().find(|c| c.finding.rule.id == "chill/degree-hours");
+    let missing = of_rule.unwrap().finding.missing.unwrap();
+    assert!(missing.what.contains("not acid yet") && !missing.say.contains("ph ="), "{missing:?}");
 }
 
 // 50 h at 75 °F are 750 of the 900 that a hotter stage leaves: three hours at 110 °F.

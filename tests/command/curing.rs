@@ -287,6 +287,20 @@ fn the_skin_of_a_belly_takes_up_no_cure(
     assert_eq!(missing.is_string(), verdict == "unproven");
 }
 
+// The policy of the handbook, 120 mg/kg at least: 19.2 g of the premix in 10 kg.
+#[rstest]
+#[case::as_good_as_none("2.5 g", &[true])]
+#[case::just_below("19.1 g", &[true])]
+#[case::enough("20 g", &[false])]
+#[case::too_much("33 g", &[])]
+fn a_belly_that_is_rubbed_with_too_little_is_noted(#[case] grams: &str, #[case] past: &[bool]) {
+    let report = rubbed_belly(grams, "skin = false");
+    let found = of_rule(&report, "cure/least-nitrite");
+    let noted: Vec<_> = found.iter().map(|finding| finding["past_advice"] == true).collect();
+    assert_eq!(noted, past);
+    assert!(of_rule(&pumped_bacon(BACON, "amount = \"5.5 g\""), "cure/least-nitrite").is_empty());
+}
+
 #[rstest]
 #[case::in_force("2000-01-01", "meets")]
 #[case::before_its_rows("1999-01-01", "unproven")]
@@ -550,6 +564,60 @@ fn a_claim_about_a_pickle_is_explained(#[case] claim: &str, #[case] why: &str) {
     let finding = of_rule(&report, "cure/claimed-level")[0];
     assert_eq!(finding["verdict"], "breaks");
     assert!(finding["note"].as_str().unwrap().contains(why), "{finding:#}");
+}
+
+/// Nitrite of an immersion of 5 kg in some pickle.
+fn immersed(cure: &str, water: &str, premix: &str) -> Value {
+    let pickle = |kind: &str, amount: &str| {
+        format!("kind = {kind}\namount = \"{amount}\"\npart = \"pickle\"")
+    };
+    let ingredients = [
+        MEAT.replace("10 kg", "5 kg"),
+        pickle("\"water\"", water),
+        pickle("\"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\" }", premix),
+    ];
+    let component = format!(
+        "food = \"whole-meat\"\nraw = true\ncure = {{ method = \"immersion\", at = \"36 °F\", {cure} }}"
+    );
+    report(FSIS, &component, &ingredients.each_ref().map(String::as_str))
+}
+
+// 180 g of 6.25 % in 5.18 kg: 174 mg/kg by a pick-up of 8 %, 1105 at equilibrium, against 200.
+#[rstest]
+#[case::of_hours("equilibrium = false, for = \"8 h\"", "180 g", "meets")]
+#[case::of_days("equilibrium = false, for = \"21 days\"", "180 g", "unproven")]
+#[case::of_no_known_time("equilibrium = false", "180 g", "unproven")]
+#[case::of_which_nothing_is_said("for = \"21 days\"", "180 g", "unproven")]
+#[case::at_rest("equilibrium = true, for = \"21 days\"", "180 g", "breaks")]
+#[case::of_days_and_weak("equilibrium = false, for = \"21 days\"", "30 g", "meets")]
+fn a_brine_of_days_is_not_held_to_its_pick_up_alone(
+    #[case] cure: &str,
+    #[case] premix: &str,
+    #[case] verdict: &str,
+) {
+    let report = immersed(&format!("pick_up = \"8 %\", {cure}"), "5 kg", premix);
+    let finding = of_rule(&report, "cure/ingoing-nitrite")[0];
+    assert_eq!(finding["verdict"], verdict, "{finding:#}");
+    let explained = finding["note"].as_str().is_some_and(|note| note.contains("for days"));
+    let by_both = !cure.contains("true") && !cure.contains(" h\"");
+    assert_eq!(explained, by_both, "{finding:#}");
+}
+
+#[test]
+fn an_immersion_in_litres_is_asked_for_a_weight_and_never_for_a_pump() {
+    let report = immersed("pick_up = \"8 %\", for = \"21 days\"", "5 l", "30 g");
+    let finding = of_rule(&report, "cure/ingoing-nitrite")[0];
+    assert!(finding["missing"].as_str().unwrap().contains("weight of the pickle"), "{finding:#}");
+    let say = finding["say"].as_str().unwrap();
+    assert!(say.contains("volume is no weight") && !say.contains("pump"), "{finding:#}");
+}
+
+#[test]
+fn a_pumped_cure_without_its_pump_is_asked_for_it() {
+    let report =
+        pumped_bacon(&BACON.replace("pump = \"10 %\"", "for = \"1 day\""), "amount = \"5.5 g\"");
+    let finding = of_rule(&report, "cure/bacon-nitrite")[0];
+    assert!(finding["say"].as_str().unwrap().contains("write pump"), "{finding:#}");
 }
 
 const LONG_CURE: &str = "kind = \"curing-premix\"\nstrength = { sodium-nitrite = \"6.25 %\", sodium-nitrate = \"4 %\" }\namount = \"24 g\"";

@@ -836,8 +836,13 @@ fn warm_stages_before_a_cook_are_added_up(#[case] time: &str, #[case] expected: 
     assert!(of("us-fsis", "cook/slow-stages").is_empty(), "a plant has its come-up clock");
     let cook = "[[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nto = \"165 °F\"\nhold = \"5 min\"\nfor = \"3 h\"\ncome_up = \"3 h\"\n";
     let clock = verdicts("us-fsis", component, &[PORK, &smoke, cook], "cook/come-up");
-    let broken = if expected == "meets" { "meets" } else { "breaks" };
-    assert_eq!(clock, [broken], "what is stated cannot be shorter than its stages");
+    // Six hours of smoke are more than the three that are stated, and the cook takes some besides.
+    let stated = match time {
+        "1 h" => "meets",
+        "6 h" => "unproven",
+        _ => "breaks",
+    };
+    assert_eq!(clock, [stated], "what is stated cannot be shorter than its stages");
     let unsaid = cook.replace("come_up = \"3 h\"\n", "");
     let clock = verdicts("us-fsis", component, &[PORK, &smoke, &unsaid], "cook/come-up");
     let enough = if time == "1 h" { "meets" } else { "unproven" };
@@ -847,7 +852,7 @@ fn warm_stages_before_a_cook_are_added_up(#[case] time: &str, #[case] expected: 
 #[test]
 fn food_that_was_chilled_is_not_held_hot() {
     let of = |chill: &str, rule: &str| {
-        let served = step("serve", "at = \"70 °F\"\nfor = \"12 h\"");
+        let served = step("serve", "at = \"100 °F\"\nfor = \"12 h\"");
         verdicts(CODE, "food = \"ground-meat\"", &[PORK, COOK, chill, &served], rule)
     };
     let chill = step("chill", "at = \"34 °F\"");

@@ -14,7 +14,7 @@ use crate::finding::{Finding, Limit, Mend, Missing, Place, Placed, Rule, Verdict
 use crate::food::Food;
 use crate::level::{Agent, Basis, InPremix, Level, OnFinishedWeight, OnGreenWeight};
 use crate::range::{Measured, Range, widened};
-use crate::units::{floor_to_division, kilograms};
+use crate::units::{Time, days, floor_to_division, kilograms};
 
 pub(super) const STRENGTH: Missing = Missing::new(
     "the strength of a curing premix",
@@ -109,6 +109,17 @@ pub struct Pickle {
     /// Whether an immersion lasts until meat and pickle are at equilibrium, where the
     /// recipe says.
     pub equilibrium: Option<bool>,
+}
+
+impl Pickle {
+    /// Whether an immersion comes to equilibrium, of what is said of it and how long it lasts: that it does not
+    /// counts only where it lasts less than a day. No document that was read says how soon meat and pickle
+    /// come to rest; what is counted in days is not held to be far from it.
+    #[must_use]
+    pub fn comes_to_rest(said: Option<bool>, lasts: Option<Time>) -> Option<bool> {
+        let short = lasts.is_some_and(|time| time < days(1.0));
+        said.filter(|&at_rest| at_rest || short)
+    }
 }
 
 /// What is cured, and how.

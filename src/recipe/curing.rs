@@ -238,13 +238,11 @@ impl Recipe<'_> {
         }
         let weight = PickleWeight::range(self.sum(component, |i| i.in_pickle)?).ok()?;
         let cure = component.cure;
-        // No document read says how soon they come to rest. What is counted in days is not held to be far from it.
-        let time = cure.and_then(|cure| cure.time);
-        let short = time.is_some_and(|time| time.value.high() < days(1.0));
+        let lasts = cure.and_then(|cure| cure.time).map(|time| time.value.high());
         Some(Pickle {
             weight,
             taken_up: cure.and_then(|cure| cure.taken_up),
-            equilibrium: cure.and_then(|cure| cure.equilibrium).filter(|&at_rest| at_rest || short),
+            equilibrium: Pickle::comes_to_rest(cure.and_then(|cure| cure.equilibrium), lasts),
         })
     }
 

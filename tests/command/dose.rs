@@ -66,9 +66,13 @@ fn an_immersion_is_answered_by_its_method_and_without_one_the_missing_fact_is_na
     ];
     // 200 mg/kg of 20 kg at equilibrium is 4 g; by a pick-up of 5 % it would be 40 g.
     assert!(said(&[&tub[..], &["--equilibrium"]].concat()).starts_with("Weigh out at most 3.99 g"));
-    assert!(
-        said(&[&tub[..], &["--taken-up", "5 %"]].concat()).starts_with("Weigh out at most 39.9")
-    );
+    let picked_up = [&tub[..], &["--taken-up", "5 %"]].concat();
+    let hours = [&picked_up[..], &["--for", "12 h"]].concat();
+    assert!(said(&hours).starts_with("Weigh out at most 39.9"));
+    let weeks = [&picked_up[..], &["--for", "3 weeks"]].concat();
+    for long in [&weeks, &picked_up] {
+        assert!(said(long).starts_with("Weigh out at most 3.99 g"), "it may come to rest");
+    }
     let output = dose(&tub);
     assert_eq!(output.status.code(), Some(2));
     assert!(String::from_utf8(output.stderr).unwrap().contains("equilibrium"));

@@ -13,8 +13,8 @@ use greenweight::food::Food;
 use greenweight::range::Range;
 use greenweight::report::CAUTIONS;
 use greenweight::units::{
-    Mass, MassUnit, Shown, floor_to_division, grams, ounces, read_concentration, read_mass,
-    show_mass_like,
+    Mass, MassUnit, Shown, floor_to_division, grams, ounces, read_concentration, read_duration,
+    read_mass, show_mass_like,
 };
 
 use super::Dosing;
@@ -89,7 +89,9 @@ impl Dosing {
                 Some(Range::exactly(pump).map_err(in_argument("taken-up"))?)
             }
         };
-        let equilibrium = (self.equilibrium || taken_up.is_some()).then_some(self.equilibrium);
+        let lasts = self.lasts.as_deref().map(read_duration).transpose();
+        let lasts = lasts.map_err(in_argument("for"))?.map(|time| time.high());
+        let equilibrium = Pickle::comes_to_rest(Some(self.equilibrium), lasts);
         Ok(Some(Pickle { weight, taken_up, equilibrium }))
     }
 

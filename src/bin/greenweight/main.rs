@@ -103,7 +103,7 @@ struct Dosing {
     /// The smallest step of the scale, as "0.1 g".
     #[arg(long)]
     scale: String,
-    /// ground, dry-rub, pumped or immersion (for us-fsis).
+    /// ground, dry-rub, pumped or immersion.
     #[arg(long)]
     method: Option<String>,
     /// Weight of the whole pickle (pumped, immersion).
@@ -115,6 +115,10 @@ struct Dosing {
     /// An immersion that lasts until meat and pickle are at equilibrium.
     #[arg(long)]
     equilibrium: bool,
+    /// How long an immersion lasts, as "12 h". Under a day its pick-up alone counts; from a day on, and left out,
+    /// so does the level that meat and pickle come to.
+    #[arg(long = "for", value_name = "TIME")]
+    lasts: Option<String>,
     /// Which product of the authority's table, as "eu/heat-treated".
     #[arg(long)]
     cured_as: Option<String>,

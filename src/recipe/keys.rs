@@ -248,6 +248,26 @@ impl<'d, 'i> Keys<'d, 'i> {
         one_of(text, key, all, name, faults)
     }
 
+    /// The same, and it has to be there.
+    pub(super) fn required_word<T: Copy>(
+        &self,
+        key: &str,
+        asks: &str,
+        all: &[T],
+        name: impl Fn(T) -> &'static str,
+        faults: &mut Faults,
+    ) -> Option<T> {
+        if self.value(key).is_none() {
+            let known: Vec<_> = all.iter().map(|&item| name(item)).collect();
+            faults.push(Fault {
+                message: format!("`{key}` is missing: {asks}"),
+                help: Some(format!("it is one of {}", known.join(", "))),
+                place: self.place,
+            });
+        }
+        self.word(key, all, name, faults)
+    }
+
     /// A quantity.
     pub(super) fn quantity<T>(
         &self,

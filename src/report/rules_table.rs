@@ -7,7 +7,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cure/premix",
         why: "Nitrite is what keeps the worst spores from growing in a sausage or a ham that is warm for hours. A recipe that says \"cure\" and names nothing that brings nitrite or nitrate may rest on a protection that is not there. The rule asks that whatever is called a cure has something in it that cures.",
-        mend: "Write the premix as an ingredient of kind \"curing-premix\", with the strength on its label. A brine or a rub of plain salt is no cure: leave the key `cure` out.",
+        mend: "Write the premix as an ingredient of kind \"curing-premix\", with the strength on its label. A brine or a rub of plain salt is no cure: leave the key out, and do not let the meat stand or smoke in the warm as if it were cured.",
         page: include_str!("../../references/pages/rules/cure/premix.md"),
     },
     InWords {
@@ -66,7 +66,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cure/bacon-nitrate",
-        why: "Nitrate in bacon goes on turning into nitrite until it is fried, and nobody can say how much is there when the pan gets hot. The law lists nitrate for cured products other than bacon, so bacon may hold none, by any method. The label of the premix decides, whatever the weights.",
+        why: "Nitrate in bacon goes on turning into nitrite until it is fried, and nobody can say how much is there when the pan gets hot. The law of the United States lists nitrate for cured products other than bacon, so bacon may hold none, by any method. The label of the premix decides, whatever the weights.",
         mend: "Use a premix with nitrite alone, and write its strength from the label, every agent that it names.",
         page: include_str!("../../references/pages/rules/cure/bacon-nitrate.md"),
     },
@@ -79,7 +79,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cure/bacon-weight",
         why: "Whoever buys bacon pays for pork, not for pickle. What is called bacon may weigh no more when it is done than the fresh belly did. It is a rule of quality: a batch that breaks it is no danger for that, but it is not bacon.",
-        mend: "Weigh the batch when it is done and write `finished = \"…\"` in the component. Smoke or hang it until it has lost what the pump put in. Weigh a rubbed or immersed belly without its skin both times, and write `skin = false` beside it.",
+        mend: "Weigh the batch when it is done and write `finished = \"…\"` in the component. Smoke it, or hang it in the cold, until it has lost what the pump put in. Weigh a rubbed or immersed belly without its skin both times, and write `skin = false` beside it.",
         page: include_str!("../../references/pages/rules/cure/bacon-weight.md"),
     },
     InWords {
@@ -90,13 +90,13 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cure/phosphate",
-        why: "Phosphate lets meat hold water; too much of it tastes of soap and sells water for meat. For a pickle the law limits what goes in, and for every method what is in the finished product. Meat that shrinks in the smoke holds more phosphate in each pound than it did before, so an amount that was lawful going in can be too much when it is done.",
+        why: "Phosphate lets meat hold water; too much of it tastes of soap and sells water for meat. For a pickle the law limits what goes in, and for every method what is in the finished product. Meat that shrinks in the smoke holds more phosphate in each pound than it did before, so an amount that was lawful going in can be too much when it is done. In sausage the law allows it only where the sausage is cooked, which is not judged here.",
         mend: "Weigh the phosphate, use no more than the report works out, and write what the batch weighs when it is done as `finished = \"…\"`. It needs no curing premix, and then no `cure`: of a pickle all of it counts. Only the rows of the United States are held here: elsewhere it stays unproven, so ask the authority.",
         page: include_str!("../../references/pages/rules/cure/phosphate.md"),
     },
     InWords {
         rule: "cure/infant-food",
-        why: "The blood of an infant is far more easily harmed by nitrite than that of an adult: it stops carrying oxygen. Food made for infants may therefore hold no nitrite and no nitrate at all, and what the label of the premix names decides, however little is weighed. Only the rule of the United States is held here: under another authority such food stays unproven.",
+        why: "The blood of an infant is far more easily harmed by nitrite than that of an adult: it stops carrying oxygen. Food made for infants and toddlers may therefore hold no nitrite and no nitrate at all, and what the label of the premix names decides, however little is weighed. Only the rule of the United States is held here: under another authority such food stays unproven.",
         mend: "Leave the curing premix out, and powders and juices of celery and the like as well. For any food sold for infants ask a licensed process authority.",
         page: include_str!("../../references/pages/rules/cure/infant-food.md"),
     },
@@ -121,7 +121,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "salt/level",
         why: "Salt draws out the protein that binds a sausage, and it holds back microbes. A sausage with far less salt than is usual crumbles, and leaves more of the work to nitrite, to the cold and to the cook; with far more it is too salty to eat. This rule compares the salt on the meat with what the trade commonly uses: it is advice, and no limit.",
-        mend: "Weigh the salt against the meat alone, and remember that a curing premix is mostly salt too: write it under `strength`, as `salt = \"… %\"`. If you mean it to be low in salt, leave it so, and let the other rules show that nitrite, cold and cook suffice.",
+        mend: "Weigh the salt against the meat alone, and remember that a curing premix is mostly salt too: write it under `strength`, as `salt = \"… %\"`. If you mean it to be low in salt, leave it so where it is cooked or sold raw, and let the other rules show that nitrite, cold and cook suffice. In a sausage that dries or ferments and is never cooked, salt is part of what makes it safe: have that checked by a licensed process authority.",
         page: include_str!("../../references/pages/rules/salt/level.md"),
     },
     InWords {
@@ -145,7 +145,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "fat/weight-gain",
         why: "A cut that is pumped or lies in a pickle takes up water and salt, and whoever buys it by the pound pays for the brine. So a cut of some names may weigh only so much more than it did fresh, and one that is cooked no more at all. It is a limit of quality, beside those on what the brine holds.",
-        mend: "Pump less, or let it drain until it is light enough. Weigh the meat before the cure, weigh it again when it is done, and write that second weight as `finished`.",
+        mend: "Pump less, or let it drain in the cold until it is light enough. Weigh the meat before the cure, weigh it again when it is done, and write that second weight as `finished`.",
         page: include_str!("../../references/pages/rules/fat/weight-gain.md"),
     },
     InWords {
@@ -156,7 +156,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "fat/country-ham",
-        why: "A country or dry cured ham keeps because it holds much salt and has lost much of its water. So the name asks that it weighs that much less than it did fresh; and that it holds enough salt, or, where neither nitrite nor nitrate was used, enough salt in its water or a low enough water activity. Too wet or too mild, it may not be sold under this name.",
+        why: "A country or dry cured ham keeps because it holds much salt and has lost much of its water. So the name asks that it weighs so much less than it did fresh; and that it holds enough salt, or, where neither nitrite nor nitrate was used, enough salt in its water or a low enough water activity. Too wet or too mild, it may not be sold under this name. That it bears the name does not show that it keeps without the cold.",
         mend: "Have a licensed process authority settle how it cures and dries until weight and salt are there. Write the weight after drying as `finished`, and what a laboratory found as `analysis = { salt = \"… %\", moisture = \"… %\" }`, or with `water_activity`.",
         page: include_str!("../../references/pages/rules/fat/country-ham.md"),
     },
@@ -168,13 +168,13 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/endpoint",
-        why: "A cook kills what the food carries only if the coldest part gets hot enough and stays so for long enough. Colour, firmness and the clock on the wall show neither. The temperature and the time depend on the food, on any poultry in it and on whose rules the recipe is held to; a row is never read between two others, and the thermometer is taken at its worst.",
+        why: "A cook kills the bacteria that food carries, though not their spores or their poisons, only if the coldest part gets hot enough and stays so for long enough. Colour, firmness and the clock on the wall show neither. The temperature and the time depend on the food, on any poultry in it and on whose rules the recipe is held to; a row is never read between two others, and the thermometer is taken at its worst.",
         mend: "Measure in the coldest part, and write the inside temperature as `to` and the time at it as `hold` on the step; name the animal with `from`, and the tolerance of the thermometer under `[instruments]`. Where the rule breaks, cook hotter or hold for longer, as the report says.",
         page: include_str!("../../references/pages/rules/cook/endpoint.md"),
     },
     InWords {
         rule: "cook/rest",
-        why: "Some temperatures are low enough that the cook is only done after a rest: the heat that stays in the meat goes on killing after it leaves the oven. Cut at once, it has not had the time that belongs to its temperature.",
+        why: "Some temperatures are low enough that the cook is only done after a rest: the heat that stays in the meat goes on killing after it leaves the oven. Cut at once, it has not had the time that belongs to its temperature. It is asked however hot the meat gets, as the chart prints it; a written hold counts where no rest stands.",
         mend: "Write a step `do = \"rest\"` right after the cook, with `for`, and let the meat stand uncut for at least as long as the report says. Only a `hold` in air that does not let it cool may come between.",
         page: include_str!("../../references/pages/rules/cook/rest.md"),
     },
@@ -186,14 +186,14 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/record",
-        why: "A plan says what should happen; a record shows what did. The coldest probe is held against every row of one table, less the error of the thermometer, and only from reading to reading: what happened between two readings is not guessed. Any row that was held long enough counts, whatever was planned.",
+        why: "A plan says what should happen; a record shows what did. The coldest probe is held against every row of one table, less the error of the thermometer. The time between two readings that are both hot enough counts in full, though nobody saw what the food did in it: so read it often. Between one that is not hot enough and one that is, nothing counts. Any row that was held long enough counts, whatever was planned.",
         mend: "Hold the food longer at the temperature, as the report says, and record it again. Write the readings as `[[component.record]]` or name their file in `recorded_in`, and the tolerance of the probe under `[instruments]`.",
         page: include_str!("../../references/pages/rules/cook/record.md"),
     },
     InWords {
         rule: "cook/come-up",
         why: "While the middle warms slowly, bacteria grow in it, and some of them leave a toxin that no cook destroys. So the time that the middle spends between cold and hot on the way up has a limit of its own, however hot the food gets in the end. Every stage on the way counts, a cold smoke too; a fermentation has clocks of its own. A `come_up` that is shorter than the stages in warm air leaves some of them out, and proves nothing. A record that begins with warm food does not show how it warmed.",
-        mend: "Start with smaller pieces, or in a hotter oven. Write on the last step of the cook, as `come_up`, how long the middle takes, or record it from the cold on; where all stages together are short, `for` on each of them is enough.",
+        mend: "Start with smaller pieces, or in a hotter oven. Write on the last step of the cook, as `come_up`, how long the middle takes, or record it from the cold on; where all stages together are short, `for` on each of them is enough. Food that took too long goes to expert review: no more heat makes up for it.",
         page: include_str!("../../references/pages/rules/cook/come-up.md"),
     },
     InWords {
@@ -217,7 +217,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cook/reheat-time",
         why: "Food that was cooked and chilled still holds spores, and they wake as it warms. Reheated slowly, in a steam table or a low oven, it spends hours in the warmth they like. So it has to be hot again within a time, not only hot in the end.",
-        mend: "Reheat in smaller portions and in something that heats fast, and hold it hot only then. Write `for` on every step that heats.",
+        mend: "Reheat in smaller portions and in something that heats fast, and hold it hot only then. Write `for` on every step that heats. What took too long is thrown away.",
         page: include_str!("../../references/pages/rules/cook/reheat-time.md"),
     },
     InWords {
@@ -234,32 +234,32 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "chill/cooling",
-        why: "Cooking leaves the spores of some bacteria alive, and they grow fast in meat that cools slowly through the warm. So food that is cooked and then kept is cooled within clocks, each from one inside temperature down to another, and the warmest part counts. Whoever's rules you name has clocks of its own, and a slower one for cured meat counts only with what the meat must hold for it.",
-        mend: "Cut it smaller, spread it flat or use an ice bath, and start at once. Write how the middle cools as `[[component.cooling]]` rows with `after` and `inside`, from the cook down to the cold, and the tolerance of the probe as `thermometer`. Food that broke a clock goes to expert review: nothing that is reckoned here clears it.",
+        why: "Cooking leaves the spores of some bacteria alive, and they grow fast in meat that cools slowly through the warm. So food that is cooked and then kept is cooled within clocks, each from one inside temperature down to another, and the warmest part counts. Not every authority has such clocks, and those that do have each their own; where none that you name has any, nothing is asked here, and slow cooling is no safer for it. A slower clock for cured meat counts only with what the meat must hold for it.",
+        mend: "Cut it smaller, spread it flat or use an ice bath, and start at once. Write how the middle cools as `[[component.cooling]]` rows with `after` and `inside`, from the cook down to the cold, and the tolerance of the probe as `thermometer`. Do not eat or sell food that broke a clock, unless an expert clears it: nothing that is reckoned here does.",
         page: include_str!("../../references/pages/rules/chill/cooling.md"),
     },
     InWords {
         rule: "chill/warm-time",
-        why: "Between cold and hot, bacteria multiply, and some leave a poison that no reheating takes away. So food may stand there only for a short time, by some rules for less in hot air, and every such stay is added to the others. A shop in the United States may go by time alone only with a written procedure, so there this rule is never met by a recipe.",
+        why: "Between cold and hot, bacteria multiply, and some leave a poison that no reheating takes away. So food may stand there only for a short time, by some rules for less in hot air, and such stays are added up, in Great Britain those after the heat and those after the cold apart. A shop in the United States may go by time alone only with a written procedure, so there this rule is never met by a recipe.",
         mend: "Serve it sooner, or keep it cold or hot. Write `at` and `for` on every step that holds, serves, packs or chills it; what has stood too long is thrown away.",
         page: include_str!("../../references/pages/rules/chill/warm-time.md"),
     },
     InWords {
         rule: "chill/exposure",
         why: "Ready-to-eat food is not cooked again, so whatever grows on it while it is warm is eaten with it. The guide to fish of the Food and Drug Administration adds up how long it is warm, and allows less time the warmer it ever gets. It allows other times to food that was cooked here than to food that is eaten raw; what is sold raw, to be cooked, it does not ask.",
-        mend: "Work in smaller lots, in a colder room or on ice, so that the times together are shorter. Write `at` and `for` on every step between the cook and the cold.",
+        mend: "Work in smaller lots, in a colder room or on ice, so that the times together are shorter. Write `at` and `for` on every step between the cook and the cold. What was warm for too long is thrown away.",
         page: include_str!("../../references/pages/rules/chill/exposure.md"),
     },
     InWords {
         rule: "chill/date-mark",
-        why: "Listeria grows even in a good refrigerator, slowly and without a smell. So a shop marks ready-to-eat food that it keeps for more than a day, and sells it or throws it away within a fixed number of days. The day on which it is made or opened is the first of them; days in a freezer are not counted, and do not start the count again, and days of a thaw are. What is sold raw, to be cooked, needs no such mark.",
+        why: "Listeria grows even in a good refrigerator, slowly and without a smell. So a shop marks ready-to-eat food that it keeps for more than a day, and sells it or throws it away within a fixed number of days. The day on which it is made or opened is the first of them; days in a freezer are not counted, and do not start the count again, and days of a thaw are. What is sold raw, to be cooked, needs no such mark. Fish and meat that are eaten without a cook it does not judge.",
         mend: "Make less at a time, or freeze the rest early. Write how long it is kept as `for` on every step that keeps it cold.",
         page: include_str!("../../references/pages/rules/chill/date-mark.md"),
     },
     InWords {
         rule: "chill/degree-hours",
-        why: "While a sausage ferments it is warm, and until it is acid staphylococci may grow in it and leave a poison that the cook does not destroy. So the clock of degree-hours runs until the sausage is acid: every hour in the chamber counts by how far the chamber is above a base temperature, and the hottest stage chooses how many may come together.",
-        mend: "Use an active starter culture and enough sugar, and measure the pH often, so that the sausage is acid sooner. Write `at` and `for` on every step that ferments, and the measured `ph` on the one by whose end it was reached; as long as it is not acid yet, the clock runs on. What came too late goes to a licensed process authority.",
+        why: "While a sausage ferments it is warm, and until it is acid staphylococci may grow in it and leave a poison that the cook does not destroy. So the clock of degree-hours runs until the sausage is acid: every hour in the chamber counts by how far the chamber is above a base temperature, and the hottest stage chooses how many may come together. It says nothing of Salmonella, E. coli or Listeria: what is never cooked needs more.",
+        mend: "Use an active starter culture and enough sugar, or ferment it cooler, and measure the pH often. Write `at` and `for` on every step that ferments, and the measured `ph` on the one by whose end it was reached; as long as it is not acid yet, the clock runs on. Do not eat or sell what came too late: it goes to a licensed process authority.",
         page: include_str!("../../references/pages/rules/chill/degree-hours.md"),
     },
     InWords {
@@ -271,7 +271,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "shelf/pack-life",
         why: "In a pack without air the few bacteria that grow in the cold have the food to themselves, and time is what they need. So even a cold pack is kept only for a number of days, counted from the day it is packed; days in a freezer do not count. Which number it is depends on whose rules you name.",
-        mend: "Use it sooner, or freeze it. Write how long it is kept as `for` on every step that refrigerates it in its pack, and `do = \"open\"` for the step that takes it out.",
+        mend: "Use it sooner, or freeze it. Write how long it is kept as `for` on every step that keeps it cold in its pack, and `do = \"open\"` for the step that takes it out.",
         page: include_str!("../../references/pages/rules/shelf/pack-life.md"),
     },
     InWords {
@@ -283,7 +283,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "smoke/cold-chamber",
         why: "Cold smoke does not cook, and it does not preserve. Fish that warms in the chamber loses the harmless bacteria whose growth would warn of a pack kept too warm, while those that make botulinum toxin live on; so the air of the chamber has a ceiling, in some places with a time. Meat that is smoked cold and never cooked stays unproven at any temperature: it rests on its cure and its drying.",
-        mend: "Keep the chamber colder, by as much as the thermometer may be off, and write `at` on the step, with `for`. Cook cold-smoked meat afterwards, or have its cure and its drying checked by a licensed process authority.",
+        mend: "Keep the chamber below its ceiling by as much as the thermometer may be off, and write `at` on the step, with `for`. Cook cold-smoked meat afterwards, or have its cure and its drying checked by a licensed process authority.",
         page: include_str!("../../references/pages/rules/smoke/cold-chamber.md"),
     },
     InWords {
@@ -300,7 +300,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "smoke/water-phase-salt",
-        why: "In a pack without air the bacteria that make botulinum toxin can grow in the cold, and smoked fish shows no sign of it. What holds them back is salt in the water of the fish, which no recipe can promise: it is measured in the finished fish, in the thickest part. It does not hold back Listeria.",
+        why: "In a pack without air the bacteria that make botulinum toxin can grow in the cold, and smoked fish shows no sign of it. What holds them back is the cold together with salt in the water of the fish: in the warm this much salt is not enough. No recipe can promise the salt: it is measured in the finished fish, in the thickest part. It does not hold back Listeria.",
         mend: "Brine the fish longer or stronger, have it analysed again, and write `analysis = { salt = \"… %\", moisture = \"… %\" }`. Have the process checked by a licensed process authority before you sell it.",
         page: include_str!("../../references/pages/rules/smoke/water-phase-salt.md"),
     },
@@ -324,7 +324,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/fridge-time",
-        why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for each food; this rule asks for the row that is like yours, and for no more days than that row has.",
+        why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has.",
         mend: "Write `for` on the step and `like` with the row for the food as you made it, and plan no more days than the report names; freeze what is left before they are over. A pack made at home without air keeps nothing longer.",
         page: include_str!("../../references/pages/rules/store/fridge-time.md"),
     },
@@ -342,7 +342,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/freezer-temperature",
-        why: "Frozen food is safe because nothing grows in it. In a freezer that is too warm it spoils sooner than the months of the charts, and one that only just freezes may let it thaw and freeze again unseen. This rule asks for the temperature of a proper freezer.",
+        why: "Frozen food stays as safe as it was, because nothing grows in it. In a freezer that is too warm it spoils sooner than the months of the charts, and one that only just freezes may let it thaw and freeze again unseen. This rule asks for the temperature of a proper freezer.",
         mend: "Set the freezer colder, measure it with a thermometer that lies between the packs, and write `at` on the step.",
         page: include_str!("../../references/pages/rules/store/freezer-temperature.md"),
     },
@@ -355,7 +355,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "store/thaw",
         why: "Frozen food thaws from the outside in. On a table its surface is warm for hours while the middle is still ice, and what freezing had stopped grows again. The safe ways keep the surface cold, or go straight on to the cook. Water that thaws is cold; in a shop it runs, and carries off what comes loose.",
-        mend: "Thaw it in a cold refrigerator and write `how` and `at` on the step; what thaws in water, in a microwave oven or as a part of cooking goes on to the cook without a stop. Never thaw it in a warm room.",
+        mend: "Thaw it in a cold refrigerator and write `how` and `at` on the step; what thaws in water, in a microwave oven or as a part of cooking goes on to the cook without a stop. Never thaw it in a warm room. At home the water is cold tap water, changed again and again, and the food lies in a tight bag.",
         page: include_str!("../../references/pages/rules/store/thaw.md"),
     },
     InWords {
@@ -366,7 +366,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/refreeze",
-        why: "Freezing kills little. Meat that thawed in water, in a microwave oven or in a room has had warm parts, and freezing it raw keeps what grew there for the next thaw. From a cold refrigerator it may go back raw, with some loss of quality; after any other thaw, and from a warm refrigerator, it is cooked first.",
+        why: "Freezing kills little. Meat that thawed in water, in a microwave oven or in a room has had warm parts, and freezing it raw keeps what grew there for the next thaw. From a cold refrigerator it may go back raw, with some loss of quality; after a thaw in water or in a microwave oven it is cooked first. What thawed in a room or in a warm refrigerator goes by its time in the warm: a cook takes no poison out of it, and what stood too long is thrown away.",
         mend: "Write `how`, and `at`, on the step that thaws. Thaw in the refrigerator what may have to go back, or cook it before it is frozen again.",
         page: include_str!("../../references/pages/rules/store/refreeze.md"),
     },
@@ -396,8 +396,8 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/warm-time",
-        why: "What grows in food grows fast above the temperature of a refrigerator, and some of it leaves poisons that no cook destroys. Where one of the authorities of a recipe has a clock for that time, the clock judges it under a rule of its own. This rule speaks up where none of them has one, or where food is held, served, thawed or chilled and nobody says at which temperature: such time is not passed over, it stays unproven. So do hours in the smoke of fish or cheese that none of these clocks allows: a smoke is not food left standing, and no document that was read says how long it may last.",
-        mend: "Keep the step cold and write `at`, or name under `held_to` an authority that has a clock for it. Where the food has to be warm, as in drying, have the process checked by someone licensed to.",
+        why: "What grows in food grows fast above the temperature of a refrigerator, and some of it leaves poisons that no cook destroys. Where one of the authorities of a recipe has a clock for that time, the clock judges it under a rule of its own. This rule speaks up where none of them has one, or where food is held, served, thawed or chilled and nobody says at which temperature: such time is not passed over, it stays unproven. So do hours in the smoke of fish or cheese that none of these clocks allows: a smoke is not food left standing, and but for the ceilings of smoke/cold-chamber no document that was read says how long it may last.",
+        mend: "Keep the step cold and write `at`. Where the authority that you cook under has a clock for it, name that one under `held_to`; a clock of somebody else's proves nothing. Where the food has to be warm, as in drying, have the process checked by someone licensed to.",
         page: include_str!("../../references/pages/rules/store/warm-time.md"),
     },
 ];

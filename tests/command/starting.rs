@@ -48,14 +48,60 @@ fn a_document_to_begin_with_breaks_nothing_and_says_what_only_the_cook_knows() {
     }
 }
 
+/// A start with its marked lines taken up, and what a cook might write in them.
+fn filled_in(start: &str) -> String {
+    let (mut after, mut inside) = (["0", "80", "6"].iter(), ["160", "78", "36"].iter());
+    let mut value = |key: &str| match key {
+        "scale" => "0.1",
+        "thermometer" => "1",
+        "sodium-nitrite" => "6.25",
+        "nitrite" => "30",
+        "salt" => "3",
+        "moisture" => "65",
+        "hold" => "35",
+        "come_up" => "4",
+        "finished" => "1.9",
+        "fat" => "25",
+        "humidity" => "90",
+        "after" => after.next().unwrap(),
+        "inside" => inside.next().unwrap(),
+        other => panic!("{other} wants something"),
+    };
+    let lines = start.lines().map(|line| {
+        let Some(line) = line.strip_prefix("#? ") else { return line.to_owned() };
+        let line = line.replace("skin = \"…\"", "skin = false").replace("ph = \"…\"", "ph = 5.1");
+        let mut line = line.replace("reason = \"\"", "reason = \"ten days, by a laboratory\"");
+        while let Some((before, rest)) = line.split_once('…') {
+            let key = before.trim_end_matches([' ', '=', '"']).rsplit([' ', '{']).next().unwrap();
+            line = format!("{before}{}{rest}", value(key));
+        }
+        line
+    });
+    lines.collect::<Vec<_>>().join("\n")
+}
+
 #[test]
 fn with_its_marked_lines_filled_in_nothing_is_left_to_say() {
     for kind in kinds() {
         let start = text(run(&["new", &kind]).stdout);
         assert!(start.contains("\n#? "), "{kind}");
-        let filled: Vec<_> =
-            start.lines().map(|line| line.strip_prefix("#? ").unwrap_or(line)).collect();
-        assert!(settled(&filled.join("\n")), "{kind}");
+        assert!(settled(&filled_in(&start)), "{kind}");
+    }
+}
+
+#[test]
+fn a_marked_line_that_was_only_taken_up_is_refused() {
+    for kind in kinds() {
+        let start = text(run(&["new", &kind]).stdout);
+        let marked = start.lines().enumerate().filter(|(_, line)| line.starts_with("#? "));
+        for (n, _) in marked.filter(|(_, line)| line.contains('…') || line.contains("\"\"")) {
+            let taken_up = |(m, line): (usize, &str)| {
+                let line = if m == n { line.strip_prefix("#? ").unwrap() } else { line };
+                line.to_owned()
+            };
+            let lines = start.lines().enumerate().map(taken_up).collect::<Vec<_>>();
+            assert!(Recipe::read(&lines.join("\n")).is_err(), "{kind}: {}", lines[n]);
+        }
     }
 }
 

@@ -46,8 +46,8 @@ const STARTS: [Start; 10] = [
 
 const HEAD: &str = "\
 # A document to begin with. Every figure in it is an example: write yours.
-# A line that begins with \"#?\" wants what only you know, from a label, a scale or a thermometer: take the \"#? \"
-# away once it is yours. Until then the check says what is missing. The README explains every key.
+# A line that begins with \"#?\" wants what only you know, from a label, a scale, a thermometer or a laboratory: take
+# the \"#? \" away and write it for the \"…\". Until then the check says what is missing. The README explains every key.
 
 ";
 

@@ -2,7 +2,9 @@ use std::path::PathBuf;
 
 use greenweight::finding::{Force, Verdict};
 use greenweight::recipe::{Checked, Recipe};
-use greenweight::report::{Checkup, Format, Outcome, Page, Part, Report, Unread, labels, to_html};
+use greenweight::report::{
+    Checkup, Format, Layout, Outcome, Part, Report, Unread, labels, to_html,
+};
 use serde_json::Value;
 
 use crate::recipe::faults_have_places;
@@ -57,7 +59,7 @@ pub fn check(bytes: &[u8]) {
 
 /// The same as text, JSON, SARIF and JUnit.
 fn reports(outcome: &Outcome<'_>) -> [String; 4] {
-    let narrow = Page { width: 40, ..Page::default() };
+    let narrow = Layout { width: 40, ..Layout::default() };
     [Format::Text(narrow), Format::Json, Format::Sarif, Format::Junit].map(|format| {
         let mut report = Report::new(format, Vec::new()).expect("memory");
         report.add(Part::new(format, outcome).expect("a part")).expect("memory");

@@ -5,11 +5,11 @@
 //! rendered, on any thread, and a [`Report`] writes the parts in the order they are given.
 //!
 //! ```
-//! use greenweight::{recipe::Recipe, report::{Checkup, Format, Outcome, Page, Part, Report}};
+//! use greenweight::{recipe::Recipe, report::{Checkup, Format, Outcome, Layout, Part, Report}};
 //!
 //! let text = "title = \"Invented\"\nheld_to = [\"us-consumer\"]\n[[component]]\nname = \"roast\"\nfood = \"whole-meat\"";
 //! let checkup = Checkup::new("roast.toml".into(), text, Recipe::read(text)?);
-//! let format = Format::Text(Page::default());
+//! let format = Format::Text(Layout::default());
 //! let mut report = Report::new(format, Vec::new())?;
 //! report.add(Part::new(format, &Outcome::Checked(checkup))?)?;
 //! let (summary, printed) = report.finish()?;
@@ -44,7 +44,7 @@ use crate::recipe::{Checked, Fault, Recipe};
 pub use label::{Label, labels};
 pub use lines::Lines;
 pub use rules::{InWords, in_words};
-pub use text::Page;
+pub use text::Layout;
 pub use write::{Format, Part, Report, Summary};
 #[cfg(feature = "html")]
 #[cfg_attr(docsrs, doc(cfg(feature = "html")))]

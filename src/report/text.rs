@@ -9,21 +9,21 @@ use crate::recipe::Checked;
 
 /// How a report for a person is set.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Page {
+pub struct Layout {
     /// Characters in a line, at most, where words allow it; taken as 40 where it is less.
     pub width: usize,
     /// Whether headings are coloured, by the escape sequences of ECMA-48. Nothing is said by colour alone.
     pub colour: bool,
 }
 
-impl Default for Page {
+impl Default for Layout {
     /// 92 characters, without colour.
     fn default() -> Self {
         Self { width: 92, colour: false }
     }
 }
 
-impl Page {
+impl Layout {
     fn painted(self, colour: AnsiColor, text: &str) -> String {
         if !self.colour {
             return text.to_owned();
@@ -34,7 +34,7 @@ impl Page {
 }
 
 /// What stands at the end of a report: how many came out how, where there are several, and the cautions.
-pub(super) fn end(summary: &Summary, page: Page) -> String {
+pub(super) fn end(summary: &Summary, layout: Layout) -> String {
     let mut out = String::new();
     if summary.documents() > 1 {
         let counts = [
@@ -47,20 +47,20 @@ pub(super) fn end(summary: &Summary, page: Page) -> String {
         let counts = counts.into_iter().filter(|(n, _)| *n > 0);
         let counts: Vec<_> = counts.map(|(n, what)| format!("{n} {what}")).collect();
         let counts = counts.join(", ");
-        wrapped(&mut out, page, &format!("{} documents: ", summary.documents()), "  ", &counts);
+        wrapped(&mut out, layout, &format!("{} documents: ", summary.documents()), "  ", &counts);
         out.push('\n');
     }
     if summary.documents() > summary.unread {
         out.push_str("Cautions\n");
         for caution in CAUTIONS {
-            wrapped(&mut out, page, "  - ", "    ", caution);
+            wrapped(&mut out, layout, "  - ", "    ", caution);
         }
     }
     out
 }
 
 /// What was found in one recipe.
-pub(super) fn recipe(checkup: &Checkup<'_>, page: Page) -> String {
+pub(super) fn recipe(checkup: &Checkup<'_>, layout: Layout) -> String {
     let mut out = String::new();
     let recipe = &checkup.recipe;
     let lines = Lines::new(checkup.text);
@@ -72,9 +72,9 @@ pub(super) fn recipe(checkup: &Checkup<'_>, page: Page) -> String {
     };
     let verdict = checkup.verdict();
     let head = format!("{} ({})", recipe.title, checkup.path.display());
-    wrapped(&mut out, page, "", "  ", &head);
+    wrapped(&mut out, layout, "", "  ", &head);
     let held = format!("held to {}{profile}: {verdict}{accepted}", held.join(", "));
-    wrapped(&mut out, page, "", "  ", &held);
+    wrapped(&mut out, layout, "", "  ", &held);
     out.push('\n');
     let reason = |checked: &Checked| recipe.accepted(checked).map(|accepted| &accepted.reason);
     let noted = |checked: &&Checked| checked.finding.past_advice && reason(checked).is_none();
@@ -104,10 +104,10 @@ pub(super) fn recipe(checkup: &Checkup<'_>, page: Page) -> String {
         if findings.is_empty() {
             continue;
         }
-        let heading = page.painted(colour, &format!("{heading} ({})", findings.len()));
+        let heading = layout.painted(colour, &format!("{heading} ({})", findings.len()));
         let _ = writeln!(out, "{heading}");
         for checked in findings {
-            finding(&mut out, page, checkup, checked, &lines);
+            finding(&mut out, layout, checkup, checked, &lines);
         }
         out.push('\n');
     }
@@ -115,7 +115,7 @@ pub(super) fn recipe(checkup: &Checkup<'_>, page: Page) -> String {
         let component = recipe.components.get(n).map_or("", |component| &component.name);
         let (line, _) = lines.of(accepted.place.start);
         let said = format!("line {line}: [{}] in {component}: {why}", accepted.rule.id);
-        wrapped(&mut out, page, "Not accepted, ", "  ", &said);
+        wrapped(&mut out, layout, "Not accepted, ", "  ", &said);
         out.push('\n');
     }
     out
@@ -123,7 +123,7 @@ pub(super) fn recipe(checkup: &Checkup<'_>, page: Page) -> String {
 
 fn finding(
     out: &mut String,
-    page: Page,
+    layout: Layout,
     checkup: &Checkup<'_>,
     checked: &Checked,
     lines: &Lines<'_>,
@@ -138,9 +138,9 @@ fn finding(
     };
     let head =
         format!("{component}: {} [{}], line {line}{force}", finding.rule.asks, finding.rule.id);
-    wrapped(out, page, "  ", "    ", &head);
+    wrapped(out, layout, "  ", "    ", &head);
     let mut field = |name: &str, value: &str| {
-        wrapped(out, page, &format!("    {name:<8}"), "            ", value);
+        wrapped(out, layout, &format!("    {name:<8}"), "            ", value);
     };
     if let Some(accepted) = checkup.recipe.accepted(checked) {
         field("reason", &format!("{}, and accepted: {}", finding.verdict, accepted.reason));
@@ -178,8 +178,8 @@ fn finding(
 }
 
 /// Writes words in lines of at most the width of the page.
-fn wrapped(out: &mut String, page: Page, first: &str, rest: &str, text: &str) {
-    let most = page.width.max(40);
+fn wrapped(out: &mut String, layout: Layout, first: &str, rest: &str, text: &str) {
+    let most = layout.width.max(40);
     out.push_str(first);
     let mut width = first.chars().count();
     let mut fresh = true;

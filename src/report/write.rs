@@ -1,6 +1,6 @@
 use std::io::{self, Write};
 
-use super::{CAUTIONS, Outcome, Page, json, junit, sarif, text};
+use super::{CAUTIONS, Layout, Outcome, json, junit, sarif, text};
 use crate::finding::Verdict;
 
 /// How a report is written.
@@ -10,7 +10,7 @@ pub enum Format {
     /// For a person: of each recipe what breaks first, then what is unproven and what to add, what was
     /// accepted and why, then what meets, and at the end the cautions. What could not be read is not in it:
     /// that goes to whoever can mend it.
-    Text(Page),
+    Text(Layout),
     /// For a machine. Its shape is `report.schema.json`.
     Json,
     /// For code hosts, as SARIF 2.1.0: every finding that breaks, is unproven or departs from advice, on its
@@ -40,7 +40,7 @@ impl Part {
         match outcome {
             Outcome::Checked(checkup) => {
                 let text = match format {
-                    Format::Text(page) => text::recipe(checkup, page),
+                    Format::Text(layout) => text::recipe(checkup, layout),
                     Format::Json => json::file(checkup)?,
                     Format::Sarif => sarif::results(checkup)?,
                     Format::Junit => junit::checked(checkup)?,
@@ -163,7 +163,7 @@ impl<W: Write> Report<W> {
         let later = self.later.join(",\n");
         let out = &mut self.out;
         match self.format {
-            Format::Text(page) => out.write_all(text::end(&self.summary, page).as_bytes())?,
+            Format::Text(layout) => out.write_all(text::end(&self.summary, layout).as_bytes())?,
             Format::Json => json::end(out, &later, &CAUTIONS)?,
             Format::Sarif => sarif::end(out, &later)?,
             Format::Junit => junit::end(out)?,

@@ -9,7 +9,7 @@ use clap::{Parser, Subcommand, ValueEnum};
 use greenweight::authority::Profile;
 use greenweight::finding::Force;
 use greenweight::recipe::RULES;
-use greenweight::report::{Checkup, Format, Outcome, Page, Part, Report, in_words, labels};
+use greenweight::report::{Checkup, Format, Layout, Outcome, Part, Report, in_words, labels};
 
 use check::{Drawings, check_all};
 use files::Document;
@@ -165,21 +165,21 @@ enum Colour {
 }
 
 impl Setting {
-    fn page(&self) -> Page {
+    fn layout(&self) -> Layout {
         let terminal = io::stdout().is_terminal();
         // A terminal of any width is read; a line longer than a book's is not.
         let columns = || {
             let (width, _) = terminal_size::terminal_size_of(io::stdout())?;
             terminal.then_some(width.0.min(120))
         };
-        let width = self.width.or_else(columns).map_or(Page::default().width, usize::from);
+        let width = self.width.or_else(columns).map_or(Layout::default().width, usize::from);
         let silenced = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
         let colour = match self.colour {
             Colour::Auto => terminal && !silenced,
             Colour::Always => true,
             Colour::Never => false,
         };
-        Page { width, colour }
+        Layout { width, colour }
     }
 }
 
@@ -196,7 +196,7 @@ fn main() -> ExitCode {
     match Arguments::parse().verb {
         Verb::Check { paths, format, plots, pages, setting } => {
             let format = match format {
-                Form::Text => Format::Text(setting.page()),
+                Form::Text => Format::Text(setting.layout()),
                 Form::Json => Format::Json,
                 Form::Sarif => Format::Sarif,
                 Form::Junit => Format::Junit,
@@ -204,7 +204,7 @@ fn main() -> ExitCode {
             let drawings = Drawings { plots: plots.as_deref(), pages: pages.as_deref() };
             check_all(&paths, format, &drawings)
         }
-        Verb::Scale { path, times, setting } => scale_one(path, times, setting.page()),
+        Verb::Scale { path, times, setting } => scale_one(path, times, setting.layout()),
         Verb::New { kind, into } => print_or_explain(new::start(kind.as_deref(), into.as_deref())),
         Verb::Mend { paths, write } => mend::mend_all(&paths, write),
         Verb::Label { path } => label_one(path),
@@ -276,7 +276,7 @@ fn label_one(path: PathBuf) -> ExitCode {
     }
 }
 
-fn scale_one(path: PathBuf, times: f64, page: Page) -> ExitCode {
+fn scale_one(path: PathBuf, times: f64, layout: Layout) -> ExitCode {
     let document = Document::at(path);
     let Some(checkup) = document.check_or_explain() else { return ExitCode::from(2) };
     let text = document.text.as_deref().unwrap_or_default();
@@ -290,13 +290,13 @@ fn scale_one(path: PathBuf, times: f64, page: Page) -> ExitCode {
     print!("{}", scale::in_words(&scaled, text, times));
     let checkup = Checkup::new(document.path.clone(), text, scaled.recipe);
     let settled = checkup.settled();
-    print!("{}", as_text(checkup, page));
+    print!("{}", as_text(checkup, layout));
     if settled { ExitCode::SUCCESS } else { ExitCode::from(1) }
 }
 
 /// The report of one recipe for a person.
-fn as_text(checkup: Checkup<'_>, page: Page) -> String {
-    let format = Format::Text(page);
+fn as_text(checkup: Checkup<'_>, layout: Layout) -> String {
+    let format = Format::Text(layout);
     let report = Report::new(format, Vec::new()).and_then(|mut report| {
         report.add(Part::new(format, &Outcome::Checked(checkup))?)?;
         report.finish()

@@ -312,3 +312,21 @@ fn weights(recipe: &greenweight::recipe::Recipe<'_>) -> Vec<f64> {
     };
     recipe.components[0].ingredients.iter().map(|i| weighed(i.amount)).collect()
 }
+
+#[test]
+fn as_many_of_a_measure_as_its_row_prints_weigh_what_it_prints() {
+    use greenweight::fat::MEASURES;
+    use greenweight::units::grams;
+    let odd = MEASURES.iter().filter(|row| (row.value.amount - 1.0).abs() > 0.01).count();
+    assert!(odd > 3, "rows of half a spoon and of two slices are among them");
+    for row in &MEASURES {
+        let measure = &row.value;
+        let weight = |count: f64| measure.weight(count).unwrap();
+        assert!(weight(measure.amount).contains(grams(measure.grams)), "{measure:?}");
+        // Some prints are of one or two figures: thrice as many are within their rounding of thrice as much.
+        let thrice = weight(3.0 * measure.amount);
+        assert!(thrice.contains(grams(3.0 * measure.grams)), "{measure:?}: {thrice:?}");
+        assert!(weight(0.0).contains(grams(0.0)));
+    }
+    assert!(MEASURES[0].value.weight(-1.0).is_err());
+}

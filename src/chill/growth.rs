@@ -93,10 +93,8 @@ impl Rate {
         let square = |x: f64| if x > 0.0 { x * x } else { 0.0 };
         match *self {
             Self::SquareRoot { b, least } => square(b * (t - least)),
+            // Outside its ends one factor is negative.
             Self::SquareRootToMaximum { b, c, least, most } => {
-                if t <= least || t >= most {
-                    return 0.0;
-                }
                 square(b * (t - least) * -libm::expm1(c * (t - most)))
             }
             Self::SquareTimesMaximum { a, c, least, most } => {

@@ -169,11 +169,15 @@ impl Recipe<'_> {
         }
     }
 
-    /// A sauce that is never cooked, neither here nor by whoever eats it.
+    /// A sauce in oil, or one that is never cooked, neither here nor by whoever eats it.
     pub(super) fn check_sauce(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
         let served = |step: &Step| step.kind == StepKind::Serve && step.time.is_some();
-        let eaten_at_once = !component.steps.is_empty() && component.steps.iter().all(served);
-        if component.raw || eaten_at_once || component.steps.iter().any(Step::ends_a_cook) {
+        let at_once = |step: &Step| served(step) || step.ends_a_cook();
+        let eaten_at_once =
+            component.steps.last().is_some_and(served) && component.steps.iter().all(at_once);
+        let cooked = component.raw || component.steps.iter().any(Step::ends_a_cook);
+        // What is cooked and no sauce merely holds a spoon of oil.
+        if eaten_at_once || (cooked && component.food != Food::Sauce) {
             return;
         }
         let kept = kept_cold(component.steps.iter());
@@ -189,6 +193,7 @@ impl Recipe<'_> {
             oil: component.holds(&[Kind::Oil]),
             garlic_or_herbs: component.holds(&[Kind::RawGarlic, Kind::FreshHerbs]),
             dairy: component.holds(&[Kind::Yogurt, Kind::Cream]),
+            cooked,
             kept: kept.map_or(none, |(time, _)| time),
             at: stays.map(|step| step.at).reduce(warmer).flatten(),
             thermometer: self.instruments.thermometer,

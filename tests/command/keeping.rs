@@ -465,8 +465,27 @@ fn a_raw_sauce_is_cold_and_soon_used(
     assert_eq!(of(&fridge("38 °F", long)), ["breaks", "meets"]);
     assert_eq!(of(&fridge("45 °F", short)), ["meets", "breaks"]);
     assert_eq!(of(""), ["unproven"]);
-    let cooked = [&sauce(kinds), COOK].concat();
-    assert!(verdicts("denmark", "food = \"sauce\"", &[&cooked], rule).is_empty());
+}
+
+// A cook kills no spores: garlic that was cooked in oil is kept as briefly as raw.
+#[rstest]
+#[case::in_oil(&["oil", "raw-garlic"], "store/garlic-in-oil", &["breaks", "meets"])]
+#[case::in_yogurt(&["yogurt", "raw-garlic"], "store/fresh-sauce", &[])]
+fn a_cook_makes_a_sauce_of_yogurt_safe_and_no_garlic_in_oil(
+    #[case] kinds: &[&str],
+    #[case] rule: &str,
+    #[case] expected: &[&str],
+) {
+    let kinds = sauce(kinds);
+    let of = |component: &str, steps: &[&str]| {
+        verdicts("denmark", component, &[&[kinds.as_str()], steps].concat(), rule)
+    };
+    let kept = fridge("38 °F", "6 days");
+    let served = step("serve", "at = \"150 °F\"\nfor = \"1 h\"");
+    assert_eq!(of("food = \"sauce\"", &[COOK, &kept]), expected);
+    assert_eq!(of("food = \"sauce\"\nraw = true", &[&kept]), expected, "cooked by its eater");
+    assert!(of("food = \"sauce\"", &[COOK, &served]).is_empty(), "eaten at once");
+    assert!(of("food = \"ground-meat\"", &[COOK, &kept]).is_empty(), "a loaf with oil in it");
 }
 
 #[rstest]

@@ -223,7 +223,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cook/partial",
         why: "A cook that is broken off leaves food that is warm and not yet cooked: what survived grows while it cools, and again while it is heated for the second time. A shop may do it only with a short first heating and a procedure that was approved beforehand; a recipe alone cannot show that. A first cook that is a whole one by its temperature, its time and its rest is not broken off: it may be chilled and heated again.",
-        mend: "Cook it in one go, or make the first cook a whole one, with `to`, `hold` and its rest. Where it must be done in two, have the procedure approved by your local authority before you begin.",
+        mend: "Cook it in one go, or make the first cook a whole one, with `to`, `hold` and its rest. Where it must be done in two, have the procedure approved by your local authority before you begin; at home there is nobody to approve it, so cook it in one go.",
         page: include_str!("../../references/pages/rules/cook/partial.md"),
     },
     InWords {

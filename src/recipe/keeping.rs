@@ -98,17 +98,21 @@ impl Recipe<'_> {
                 && !packed.clone().any(not_frozen);
             let to_be_cooked = component.raw || later.clone().any(Step::ends_a_cook);
             let heated = before.clone().any(warms) || packed.any(warms);
+            let raw = to_be_cooked && !heated;
+            // The analysis is of the finished food.
+            let analysed = component.raw || !raw;
+            let of = component.proximates;
             let mut last = before.rev().filter(|step| step.kind != StepKind::Open);
             let packed = Packed {
                 food: component.food,
-                raw: to_be_cooked && !heated,
+                raw,
                 cured_here: component.cure.is_some(),
                 frozen_before: last.next().map(|step| step.kind == StepKind::Freeze),
                 frozen,
                 opened: later.clone().any(|step| step.kind == StepKind::Open),
-                activity: component.proximates.water_activity,
-                ph: component.proximates.ph,
-                brine: analysed_brine(component),
+                activity: of.water_activity.filter(|_| analysed),
+                ph: of.ph.filter(|_| analysed),
+                brine: analysed_brine(component).filter(|_| analysed),
                 kept,
                 place: step.place,
             };

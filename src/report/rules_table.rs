@@ -264,7 +264,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "shelf/packaging-barrier",
-        why: "Without air the bacteria that spoil food and warn the nose grow badly, and the spores of Clostridium botulinum can wake: such a pack may be deadly and smell of nothing. So a pack without air must rest on something besides the cold, such as acid or dryness, but for raw meat, whose own flora competes, and for a labelled pack that is opened within two days, of which a recipe cannot show the label. Meat that was cured on the spot counts as no barrier, whatever its nitrite, and a shop packs fish this way only frozen: before, during and after.",
+        why: "Without air the bacteria that spoil food and warn the nose grow badly, and the spores of Clostridium botulinum can wake: such a pack may be deadly and smell of nothing. So a pack without air must rest on something besides the cold, such as acid or dryness, but for raw meat without a cure, whose own flora competes, and for a labelled pack that is opened soon, of which a recipe cannot show the label. Meat that was cured on the spot counts as no barrier, whatever its nitrite. Fish a shop packs this way only while it is frozen, from before it goes into the pack until it comes out.",
         mend: "Have the food analysed and write `analysis = { water_activity = …, ph = … }`; where neither is low enough, pack it with air, or freeze it. A shop needs a plan approved beforehand: ask the local authority.",
         page: include_str!("../../references/pages/rules/shelf/packaging-barrier.md"),
     },

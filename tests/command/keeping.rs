@@ -327,6 +327,24 @@ fn meat_is_raw_in_its_pack_until_something_heats_it() {
     assert_eq!(barrier(whole, &[PORK, COOK, VACUUM, &cold]), ["unproven"]);
 }
 
+// 3-502.12(B)(2): raw meat competes, and meat that is cured counts only from an inspected plant.
+#[rstest]
+#[case::nothing_known("", "unproven")]
+#[case::neither_dry_nor_sour("analysis = { water_activity = 0.97, ph = 6.0 }", "breaks")]
+#[case::sour("analysis = { ph = 4.6 }", "meets")]
+fn raw_meat_that_was_cured_here_rests_on_a_barrier(#[case] analysis: &str, #[case] expected: &str) {
+    let sold = |more: &str| {
+        let component = format!("food = \"ground-meat\"\nraw = true\n{analysis}\n{more}");
+        verdicts(CODE, &component, &[PORK, VACUUM], "shelf/packaging-barrier")
+    };
+    assert_eq!(sold("cure = { method = \"ground\" }"), [expected]);
+    assert!(sold("").is_empty());
+    let component = format!("food = \"bacon\"\ncure = {{ method = \"dry-rub\" }}\n{analysis}");
+    let parts = [PORK, VACUUM, &step("open", ""), COOK];
+    let found = verdicts(CODE, &component, &parts, "shelf/packaging-barrier");
+    assert_eq!(found, ["unproven"], "the analysis is of the finished food");
+}
+
 // 3-502.12(F): a pack that is opened within 48 hours needs no plan, if it is labelled.
 #[rstest]
 #[case::opened_soon("1 day", true, "unproven")]

@@ -372,7 +372,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/after-thaw",
-        why: "What was alive before the freezer is alive after it, and grows on in the refrigerator from the day the meat has thawed. Ground meat, poultry and fish have the shortest time, red meat in the piece a little more. This rule asks how long food that thawed raw in a refrigerator waits for its cook, in every cold step and in what is left of its thaw when it has thawed; days before it is frozen again count. After any other thaw it does not wait at all.",
+        why: "What was alive before the freezer is alive after it, and grows on in the refrigerator from the day the meat has thawed. Ground meat, meat cut small for a stew, poultry and fish have the shortest time, large cuts of red meat a little more. The rule does not see how small whole meat is cut: for stew meat keep to the row of ground meat. It asks how long food that thawed raw in a refrigerator waits for its cook, in every cold step and in that part of its thaw in which it lies thawed already; days before it is frozen again count. After any other thaw it does not wait at all.",
         mend: "Thaw it later or cook it sooner, and write in `for` the longest time that anybody may take: a range that goes past the limit is not proven. Where the thaw itself takes days, write the weight of the piece as `piece`.",
         page: include_str!("../../references/pages/rules/store/after-thaw.md"),
     },

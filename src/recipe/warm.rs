@@ -37,6 +37,8 @@ struct Warm {
     place: Place,
     /// Whether the food is ready to eat in it.
     ready: bool,
+    /// Whether the food is made by then: an analysis is of the finished food.
+    finished: bool,
     counted: Counted,
 }
 
@@ -109,11 +111,16 @@ impl Recipe<'_> {
         }
         let steps = component.steps.iter();
         let cooked_at = end_of_cook(component);
+        let makes = |step: &Step| {
+            use StepKind::{ColdSmoke, Cook, Ferment, Smoke};
+            matches!(step.kind, Smoke | ColdSmoke | Cook | Ferment)
+        };
         let needs_none = self.held_to.iter().any(|&a| component.needs_none(a).is_some());
         Course {
             component,
             held_to: &self.held_to,
             cooked_at,
+            made_at: cooked_at.or_else(|| steps.clone().rposition(makes)),
             chilled_at: cooked_at.and_then(|cook| {
                 let mut later = steps.enumerate().skip(cook.saturating_add(1));
                 later.find(|(_, step)| chills(step)).map(|(n, _)| n)
@@ -181,13 +188,13 @@ fn check_clocks(
     report: &mut impl FnMut(Finding),
 ) {
     let place = course.component.place;
-    if let Some(cell) = course.component.needs_none(authority) {
-        report(shelf::stable(cell, place));
-        return;
-    }
+    let stable = course.component.needs_none(authority);
+    stable.map(|cell| shelf::stable(cell, place)).into_iter().for_each(&mut *report);
     let code = authority.is_food_code();
-    let counts =
-        |stay: &&Warm| stay.counted == Counted::ByAll || (!code && stay.counted.by_others());
+    let counts = |stay: &&Warm| match stay.counted {
+        Counted::ByAll => stable.is_none() || !stay.finished,
+        counted => !code && counted.by_others(),
+    };
     let (counted, at) = told(stays.iter().filter(counts), place);
     chill::warm(&counted, authority, at).into_iter().for_each(&mut *report);
     if chill::says_exposure(authority) {
@@ -221,6 +228,8 @@ struct Course<'r> {
     component: &'r Component<'r>,
     held_to: &'r [Authority],
     cooked_at: Option<usize>,
+    /// The step that makes it what it is: the end of its cook, or the last that heats, smokes or ferments it.
+    made_at: Option<usize>,
     /// Where it is first chilled after its cook.
     chilled_at: Option<usize>,
     /// Whether the Food Code asks how hot it is held.
@@ -290,6 +299,7 @@ impl Course<'_> {
                 && !self.dries(step)
                 && self.exposed(n)
                 && !self.smokes(step),
+            finished: self.made_at.is_none_or(|made| n > made),
             counted: self.counted(n, step, at.value),
         }
     }

@@ -276,7 +276,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "shelf/interaction",
-        why: "Microbes need water that they can use and a food that is not too acid; where both together are against them, those that make people ill do not grow even in the warm. The Food Code prints which pairs of water activity and pH need neither time nor temperature for safety. Where a laboratory found such a pair, this rule says so, and the finished food is not asked for the Food Code's cooling, holding, warm time, thawing, date marks and packs; what dries after its cook is asked how it cooled, and the rules of other authorities still are.",
+        why: "Microbes need water that they can use and a food that is not too acid; where both together are against them, those that make people ill do not grow even in the warm. It kills none of them: what is never cooked may still carry them. The Food Code prints which pairs of water activity and pH need neither time nor temperature for safety. Where a laboratory found such a pair, this rule says so, and the finished food is not asked for the Food Code's cooling, holding, warm time, thawing, date marks and packs, but for those of fish. What it went through before it was finished is asked; so is how it cooled, where it dries after its cook, and whatever other authorities ask.",
         mend: "Have the finished product analysed, and write both figures as `analysis = { water_activity = …, ph = … }`. A pair that the table does not clear has to be assessed by a licensed process authority, and is kept cold until then.",
         page: include_str!("../../references/pages/rules/shelf/interaction.md"),
     },

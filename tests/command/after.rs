@@ -156,6 +156,19 @@ fn dry_and_sour_food_needs_neither_time_nor_temperature() {
     assert_eq!(of("us-consumer", "chill/warm-time"), ["breaks"]);
 }
 
+// An analysis of the finished food says nothing of the hours before it was finished.
+#[rstest]
+#[case::cooked(COOK)]
+#[case::smoked_cold("[[component.step]]\ndo = \"cold-smoke\"\nat = \"70 °F\"\nfor = \"2 h\"\n")]
+fn what_was_warm_before_it_was_dry_and_sour_is_asked(#[case] makes: &str) {
+    let component = "food = \"ground-meat\"\nanalysis = { water_activity = 0.86, ph = 4.9 }";
+    let stay = "[[component.step]]\ndo = \"pack\"\nat = \"80 °F\"\nfor = \"40 h\"\n";
+    let of = |parts: &[&str], rule| verdicts("us-food-code-2022", component, parts, rule);
+    assert_eq!(of(&[stay, makes], "chill/warm-time"), ["breaks"]);
+    assert!(of(&[makes, stay], "chill/warm-time").is_empty(), "finished");
+    assert_eq!(of(&[makes, stay], "shelf/interaction"), ["meets"]);
+}
+
 // The rules of the Food Code that are of food which needs time or temperature ask nothing of what needs neither.
 #[rstest]
 #[case::cooling(&[COOK, CHILL], "chill/cooling")]

@@ -296,7 +296,7 @@ impl Course<'_> {
             },
             place: at.place,
             ready: self.passes(n, step)
-                && !self.dries(step)
+                && !self.ripens(n, step)
                 && self.exposed(n)
                 && !self.smokes(step),
             finished: self.made_at.is_none_or(|made| n > made),
@@ -306,7 +306,7 @@ impl Course<'_> {
 
     fn counted(&self, n: usize, step: &Step, at: Reading) -> Counted {
         let says = |a| chill::says_how_long(a) || (self.exposed(n) && chill::says_exposure(a));
-        let judged = step.kind != StepKind::Thaw && !self.dries(step) && self.somebody(says);
+        let judged = step.kind != StepKind::Thaw && !self.ripens(n, step) && self.somebody(says);
         if self.smokes(step) {
             Counted::InSmoke
         } else if !self.passes(n, step) {
@@ -334,6 +334,11 @@ impl Course<'_> {
     /// What is cured or fermented and never cooked dries by rules of its own.
     fn dries(&self, step: &Step) -> bool {
         step.kind == StepKind::Hold && self.cooked_at.is_none() && self.keeps_by_itself
+    }
+
+    /// Whether it ferments or dries raw, which is not left standing: no clock of that is for it.
+    fn ripens(&self, n: usize, step: &Step) -> bool {
+        self.dries(step) || (step.kind == StepKind::Ferment && !self.cooked(n))
     }
 
     /// Whether a shop holds it hot. Hot enough for a shop may be warm by another's rule.

@@ -261,11 +261,14 @@ fn cured_meat_is_told_that_the_british_schedule_is_of_uncured() {
 }
 
 #[test]
-fn a_fermentation_is_time_in_the_warm_where_no_clock_is_its_own() {
+fn a_fermentation_is_unproven_where_no_clock_is_its_own() {
     let stage = ferment("75 °F", "20 h", "ph = 5.2");
     let of = |held_to, rule| verdicts(held_to, "food = \"ground-meat\"", &[&stage], rule);
     assert!(of("us-fsis", "store/warm-time").is_empty());
-    assert_eq!(of("denmark", "store/warm-time"), ["unproven"]);
+    for held_to in ["denmark", "us-food-code-2022", "us-consumer"] {
+        assert_eq!(of(held_to, "store/warm-time"), ["unproven"], "{held_to}");
+        assert!(of(held_to, "chill/warm-time").is_empty(), "it is not left standing");
+    }
 }
 
 const VACUUM: &str = "[[component.step]]\ndo = \"pack\"\nvacuum = true\n";

@@ -131,19 +131,34 @@ impl Recipe<'_> {
         }
     }
 
-    /// What is held hot after its cook, by the Food Code.
+    /// What is held hot after its cook, by the Food Code. What is surely colder is held by time, with all
+    /// the rest of its time in the warm.
     fn check_held_hot(
         &self,
         component: &Component<'_>,
         stays: &[Warm],
         report: &mut impl FnMut(Finding),
     ) {
-        let mut hot = stays.iter().filter(|stay| stay.counted == Counted::HeldHot).peekable();
-        if hot.peek().is_none() {
+        let hot = stays.iter().filter(|stay| stay.counted == Counted::HeldHot);
+        if hot.clone().next().is_none() {
             return;
         }
         let (roast, off) = (self.roasted(component), self.instruments.thermometer);
-        hot.map(|held| cook::hot_holding(held.stay.at, roast, off, held.place)).for_each(report);
+        let judge = |held: &Warm, too_long| {
+            cook::hot_holding(held.stay.at, roast, too_long, off, held.place)
+        };
+        let breaks = |stays: &[Stay]| {
+            chill::warm(stays, Authority::UsFoodCode2022, component.place)
+                .is_some_and(|found| found.verdict == Verdict::Breaks)
+        };
+        let clocked = stays.iter().filter(|stay| stay.counted == Counted::ByAll);
+        let mut timed: Vec<_> = clocked.map(|stay| stay.stay).collect();
+        // What is too long without it breaks the clock of that.
+        let already = breaks(&timed);
+        let colder = hot.clone().filter(|held| judge(held, true).verdict == Verdict::Breaks);
+        timed.extend(colder.map(|held| held.stay));
+        let too_long = !already && breaks(&timed);
+        hot.map(|held| judge(held, too_long)).for_each(report);
     }
 
     /// Time in a warm cold smoke, with the rest of the time in the warm. A smoke is not food left standing:

@@ -228,8 +228,8 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/hot-holding",
-        why: "Cooked food that waits for its guests is safe while it stays hot: below that, spores that outlived the cook grow. A shop holds it at a temperature or above for all of the time; roasts that were surely cooked by their chart have one of their own, and birds have not. What hangs in air that is nearer to cold than to hot is not held hot, and falls under chill/warm-time.",
-        mend: "Hold it hotter, and write the temperature around the food as `at` on the step that holds or serves it, and the tolerance of the thermometer under `[instruments]`. Food that cannot be kept hot is cooled at once; where it is to stand warm for a time, ask your local authority first.",
+        why: "Cooked food that waits for its guests is safe while it stays hot: below that, spores that outlived the cook grow. A shop holds it at a temperature or above for all of the time; roasts that were surely cooked by their chart have one of their own, and birds have not. What stands in air that is nearer to cold than to hot is not held hot, and falls under chill/warm-time.",
+        mend: "Hold it hotter, and write the temperature around the food as `at` on the step that holds or serves it, and the tolerance of the thermometer under `[instruments]`. Food that cannot be kept hot is cooled at once; where it is to stand warm for a time, ask your local authority first. What has stood warm for too long is thrown away.",
         page: include_str!("../../references/pages/rules/cook/hot-holding.md"),
     },
     InWords {

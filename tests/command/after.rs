@@ -33,6 +33,30 @@ fn what_is_held_in_cool_air_after_its_cook_is_not_held_hot(
     assert_eq!(of("chill/warm-time"), warm);
 }
 
+// Time in place of temperature is one time: every stay that is surely colder is added to the others.
+#[rstest]
+#[case::within(&[("100 °F", "3 h")], &["unproven"], &[])]
+#[case::in_two_stays(&[("100 °F", "3 h"), ("120 °F", "2 h")], &["breaks", "breaks"], &[])]
+#[case::of_no_known_length(&[("100 °F", "")], &["unproven"], &[])]
+#[case::with_time_on_a_table(&[("100 °F", "3 h"), ("70 °F", "3 h")], &["breaks"], &["unproven"])]
+#[case::the_table_is_too_long_by_itself(&[("100 °F", "1 h"), ("70 °F", "9 h")], &["unproven"], &["breaks"])]
+#[case::perhaps_hot(&[("134.5 °F", "9 h")], &["unproven"], &[])]
+#[case::hot(&[("140 °F", "9 h"), ("100 °F", "1 h")], &["meets", "unproven"], &[])]
+fn what_is_held_too_cold_and_too_long_breaks_once(
+    #[case] stays: &[(&str, &str)],
+    #[case] hot: &[&str],
+    #[case] warm: &[&str],
+) {
+    let served = |(at, time): &(&str, &str)| {
+        let time = if time.is_empty() { String::new() } else { format!("for = \"{time}\"\n") };
+        format!("[[component.step]]\ndo = \"serve\"\nat = \"{at}\"\n{time}")
+    };
+    let served: String = stays.iter().map(served).collect();
+    let of = |rule| verdicts("us-food-code-2022", "food = \"ground-meat\"", &[COOK, &served], rule);
+    assert_eq!(of("cook/hot-holding"), hot);
+    assert_eq!(of("chill/warm-time"), warm);
+}
+
 fn cooling(rows: &[(&str, u16)]) -> String {
     let row = |(after, f): &(&str, u16)| {
         format!("[[component.cooling]]\nafter = \"{after}\"\ninside = \"{f} °F\"\n")

@@ -461,7 +461,7 @@ fn hot_food_is_held_at_135_and_a_roast_at_130(
     #[case] verdict: Verdict,
 ) {
     let off = off.map(|off| read_tolerance(off).unwrap());
-    let finding = hot_holding(fahrenheit(at), roast, off, PLACE);
+    let finding = hot_holding(fahrenheit(at), roast, false, off, PLACE);
     assert_eq!(finding.verdict, verdict);
     assert_eq!(finding.missing.is_some(), verdict != Verdict::Meets);
 }
@@ -470,9 +470,9 @@ fn hot_food_is_held_at_135_and_a_roast_at_130(
 fn food_that_is_held_too_cold_is_told_how_hot_whatever_is_known_of_the_thermometer() {
     for (off, hot) in [(None, 130.0), (Some("2 °F"), 132.0)] {
         let off = off.map(|off| read_tolerance(off).unwrap());
-        let finding = hot_holding(fahrenheit(100.0), true, off, PLACE);
+        let finding = hot_holding(fahrenheit(100.0), true, false, off, PLACE);
         assert_eq!(finding.mend, Some(Mend::KeepAtOrAbove(fahrenheit(hot))));
-        assert!(finding.missing.unwrap().what.contains("time at this temperature"));
+        assert!(finding.missing.unwrap().what.contains("time in place of temperature"));
     }
 }
 

@@ -70,7 +70,7 @@ const UNSAID: Missing = Missing::new(
     "write at and for on every step before the cook ends",
 );
 const TIMED: Missing = Missing::new(
-    "a rule for time at this temperature: this version holds none",
+    "a written procedure of time in place of temperature, and that it is served or thrown away in time",
     "what cannot be kept so hot is cooled at once",
 );
 const WHOLE: Missing = Missing::new(
@@ -82,6 +82,8 @@ const READINGS: Missing = Missing::new(
     "write them as [[component.record]], or name their file in recorded_in",
 );
 
+const TOO_LONG: &str =
+    "It stands for longer than food may be held by time alone. What has stood so is thrown away.";
 const LONG_COOKS: &str = "For bone-in hams and briskets the guideline knows no proof of this time; it names the toxin that survives as the risk.";
 const STAGES_COUNT: &str = "Stages before the end of the cook count, a cold smoke too: the food is no warmer than its air.";
 const FERMENTED: &str =
@@ -551,11 +553,12 @@ pub fn partial(
 }
 
 /// Food held hot after its cook, by the Food Code: a `roast` that was surely cooked by its chart may
-/// be held somewhat colder.
+/// be held somewhat colder. Colder food may be held by time, unless it stands `too_long` for any.
 #[must_use]
 pub fn hot_holding(
     at: Reading,
     roast: bool,
+    too_long: bool,
     thermometer: Option<TemperatureInterval>,
     place: Place,
 ) -> Finding {
@@ -575,10 +578,12 @@ pub fn hot_holding(
     match (limit.judge(&known), thermometer) {
         (Verdict::Meets, Some(_)) => finding(Verdict::Meets),
         (Verdict::Meets, None) => finding(Verdict::Unproven).missing(THERMOMETER),
-        // Colder food may be held by time, which is another rule.
-        _ => {
-            let hot = above(row.value.temperature.on(at.scale()), thermometer);
-            finding(Verdict::Unproven).missing(TIMED).mend(Mend::KeepAtOrAbove(hot))
+        (verdict, _) => {
+            let hot = Mend::KeepAtOrAbove(above(row.value.temperature.on(at.scale()), thermometer));
+            match (verdict, too_long) {
+                (Verdict::Breaks, true) => finding(verdict).mend(hot).note(TOO_LONG),
+                _ => finding(Verdict::Unproven).mend(hot).missing(TIMED),
+            }
         }
     }
 }

@@ -3,7 +3,7 @@ use super::document::{Component, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill::{self, Cooling, Holds};
 use crate::cook::{self, Plan, Process, Stage};
-use crate::finding::{Finding, Limit, Verdict};
+use crate::finding::{Finding, Limit, Place, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::{Reading, Time, seconds};
@@ -50,12 +50,14 @@ impl Recipe<'_> {
             process.check_slow().into_iter().for_each(&mut *report);
         }
         if let Some(first) = broken_off(component) {
-            let completes = self.completes(component, Some(first), |_| true);
-            let step = component.steps.get(first);
-            let time = step.and_then(|step| step.time).map(|time| time.value);
-            let place = step.map_or(component.place, |step| step.place);
+            let completes = match first.end {
+                Some(end) => self.completes(component, Some(end), |_| true),
+                // A record is of the whole cook, and the first heating may be only a part of it.
+                None => Verdict::Unproven,
+            };
             let code = self.by_food_code(component);
-            cook::partial(completes, time, code, place).into_iter().for_each(&mut *report);
+            let found = cook::partial(completes, first.time, code, first.place);
+            found.into_iter().for_each(&mut *report);
         }
         let mut answered = false;
         for &authority in &self.held_to {
@@ -170,8 +172,12 @@ impl Recipe<'_> {
 
 /// The step that ends the hottest cook.
 fn hottest(component: &Component<'_>) -> Option<usize> {
-    let ends = component.steps.iter().enumerate().filter(|(_, step)| step.ends_a_cook());
+    hottest_of(component.steps.iter().enumerate())
+}
+
+fn hottest_of<'s>(steps: impl Iterator<Item = (usize, &'s Step)>) -> Option<usize> {
     let to = |step: &Step| step.to.map(|to| to.value);
+    let ends = steps.filter(|(_, step)| step.ends_a_cook());
     ends.max_by(|(_, a), (_, b)| compare(to(a), to(b))).map(|(n, _)| n)
 }
 
@@ -187,12 +193,31 @@ fn rest_after(component: &Component<'_>, end: usize) -> Option<Range<Time>> {
 }
 
 /// The first part of a cook that is chilled and finished later.
-fn broken_off(component: &Component<'_>) -> Option<usize> {
-    let mut steps = component.steps.iter();
-    let first = steps.position(Step::ends_a_cook)?;
-    steps.find(|step| chills(step))?;
-    steps.find(|step| step.ends_a_cook())?;
-    Some(first)
+struct Part {
+    /// The step that ends the hottest cook of it, where one says to which temperature.
+    end: Option<usize>,
+    /// How long it is known to heat.
+    time: Option<Range<Time>>,
+    place: Place,
+}
+
+fn broken_off(component: &Component<'_>) -> Option<Part> {
+    let heats =
+        |step: &Step| step.ends_a_cook() || matches!(step.kind, StepKind::Smoke | StepKind::Cook);
+    let mut later = component.steps.iter().skip_while(|step| !heats(step));
+    later.find(|step| chills(step))?;
+    later.find(|step| step.ends_a_cook())?;
+    let steps = component.steps.iter().enumerate();
+    let part = steps.skip_while(|(_, step)| !heats(step)).take_while(|(_, step)| !chills(step));
+    let heating = part.clone().map(|(_, step)| step).filter(|step| heats(step));
+    let end = hottest_of(part);
+    let named = end.and_then(|end| component.steps.get(end));
+    let times = heating.clone().filter_map(|step| Some(step.time?.value));
+    Some(Part {
+        end,
+        time: times.reduce(|sum, time| sum.plus(time).unwrap_or(sum)),
+        place: named.or(heating.clone().next())?.place,
+    })
 }
 
 /// The highest recorded inside temperature.

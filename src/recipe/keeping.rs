@@ -98,17 +98,21 @@ impl Recipe<'_> {
                 && !packed.clone().any(not_frozen);
             let to_be_cooked = component.raw || later.clone().any(Step::ends_a_cook);
             let heated = before.clone().any(warms) || packed.any(warms);
+            let raw = to_be_cooked && !heated;
+            // The analysis is of the finished food.
+            let analysed = component.raw || !raw;
+            let of = component.proximates;
             let mut last = before.rev().filter(|step| step.kind != StepKind::Open);
             let packed = Packed {
                 food: component.food,
-                raw: to_be_cooked && !heated,
+                raw,
                 cured_here: component.cure.is_some(),
                 frozen_before: last.next().map(|step| step.kind == StepKind::Freeze),
                 frozen,
                 opened: later.clone().any(|step| step.kind == StepKind::Open),
-                activity: component.proximates.water_activity,
-                ph: component.proximates.ph,
-                brine: analysed_brine(component),
+                activity: of.water_activity.filter(|_| analysed),
+                ph: of.ph.filter(|_| analysed),
+                brine: analysed_brine(component).filter(|_| analysed),
                 kept,
                 place: step.place,
             };
@@ -169,11 +173,15 @@ impl Recipe<'_> {
         }
     }
 
-    /// A sauce that is never cooked, neither here nor by whoever eats it.
+    /// A sauce in oil, or one that is never cooked, neither here nor by whoever eats it.
     pub(super) fn check_sauce(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
         let served = |step: &Step| step.kind == StepKind::Serve && step.time.is_some();
-        let eaten_at_once = !component.steps.is_empty() && component.steps.iter().all(served);
-        if component.raw || eaten_at_once || component.steps.iter().any(Step::ends_a_cook) {
+        let at_once = |step: &Step| served(step) || step.ends_a_cook();
+        let eaten_at_once =
+            component.steps.last().is_some_and(served) && component.steps.iter().all(at_once);
+        let cooked = component.raw || component.steps.iter().any(Step::ends_a_cook);
+        // What is cooked and no sauce merely holds a spoon of oil.
+        if eaten_at_once || (cooked && component.food != Food::Sauce) {
             return;
         }
         let kept = kept_cold(component.steps.iter());
@@ -189,6 +197,7 @@ impl Recipe<'_> {
             oil: component.holds(&[Kind::Oil]),
             garlic_or_herbs: component.holds(&[Kind::RawGarlic, Kind::FreshHerbs]),
             dairy: component.holds(&[Kind::Yogurt, Kind::Cream]),
+            cooked,
             kept: kept.map_or(none, |(time, _)| time),
             at: stays.map(|step| step.at).reduce(warmer).flatten(),
             thermometer: self.instruments.thermometer,

@@ -3,14 +3,14 @@ use super::document::{Component, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill::{self, Ferment, Stay, Was};
 use crate::cook;
-use crate::finding::{Finding, Force, Limit, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::shelf;
 use crate::smoke;
 use crate::store::{self, Thawing};
 use crate::trace::Point;
-use crate::units::{Reading, Time, seconds};
+use crate::units::{Reading, seconds};
 
 const WARM: Rule = Rule::new("store/warm-time", "time above refrigeration", Force::Safety);
 
@@ -31,21 +31,71 @@ const DRYING: Missing = Missing::new(
 /// The rule about time that no room has a clock for.
 pub(super) const RULES: [Rule; 1] = [WARM];
 
+/// A stay of the food at a temperature, and who counts its time.
+struct Warm {
+    stay: Stay,
+    place: Place,
+    /// Whether the food is ready to eat in it.
+    ready: bool,
+    /// Whether the food is made by then: an analysis is of the finished food.
+    finished: bool,
+    counted: Counted,
+}
+
+/// Which clock counts the time of a stay.
+#[derive(Clone, Copy, PartialEq)]
+enum Counted {
+    /// That of every authority.
+    ByAll,
+    /// That of every one but the Food Code, which asks how hot it is held.
+    HeldHot,
+    /// That of every one but the Food Code, whose clock of the cooling counts it.
+    InCooling,
+    /// That of cold smokes.
+    InSmoke,
+    /// None, and this is missing.
+    Unjudged(Missing),
+    /// None, and none is asked for.
+    Not,
+}
+
 impl Recipe<'_> {
     /// Time in the warm that no rule of this version judges is said to be unproven, and
     /// not passed over.
     pub(super) fn check_warm(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_at = end_of_cook(component);
-        let needs_none = self.held_to.iter().any(|&a| component.needs_none(a).is_some());
-        let by_code = self.by_food_code(component) && !needs_none;
-        let (mut stays, mut of_others, mut place) = (Vec::new(), Vec::new(), component.place);
-        let (mut ready, mut smoked) = (Vec::new(), Vec::new());
-        // Of several stays the longest is pointed at.
-        let mut longest: Option<Time> = None;
+        let course = self.course(component, report);
+        let mut stays = Vec::new();
+        for (n, step) in component.steps.iter().enumerate() {
+            let Some(at) = step.at else {
+                let unproven = Finding::new(&WARM, Verdict::Unproven).at(step.place);
+                let missing = course.of_no_temperature(n, step);
+                missing.map(|missing| unproven.missing(missing)).into_iter().for_each(&mut *report);
+                continue;
+            };
+            let stay = course.stay(n, step, at);
+            if let Counted::Unjudged(missing) = stay.counted {
+                report(unjudged_at(at.value, missing, at.place));
+            }
+            stays.push(stay);
+        }
+        self.check_held_hot(component, &stays, report);
+        for &authority in &self.held_to {
+            check_clocks(&course, &stays, authority, report);
+        }
+        self.check_time_in_smoke(component, &stays, report);
+    }
+
+    /// What of a component decides how its stays are counted, with the findings on its fermentation.
+    fn course<'c>(
+        &'c self,
+        component: &'c Component<'c>,
+        report: &mut impl FnMut(Finding),
+    ) -> Course<'c> {
+        let ferment = |step: &&Step| step.kind == StepKind::Ferment;
         let stages: Vec<_> = component
             .steps
             .iter()
-            .filter(|step| step.kind == StepKind::Ferment)
+            .filter(ferment)
             .map(|step| Ferment {
                 at: step.at.map(|at| at.value),
                 time: step.time.map(|time| time.value),
@@ -53,105 +103,62 @@ impl Recipe<'_> {
                 place: step.place,
             })
             .collect();
-        let keeps_by_itself = component.cure.is_some()
-            || component.steps.iter().any(|step| step.kind == StepKind::Ferment);
-        let after_the_cook = |n: usize| cooked_at.is_some_and(|cook| n > cook);
-        // Cooked, or eaten as it is; what is sold raw is cooked by whoever eats it.
-        let exposed = |n: usize| !component.raw && (cooked_at.is_none() || after_the_cook(n));
-        let (mut ferments, mut chilled) = (false, false);
+        let mut ferments = false;
         for &authority in &self.held_to {
             let finding = chill::check_fermentation(&stages, authority);
             ferments |= finding.is_some();
             finding.into_iter().for_each(&mut *report);
         }
-        for (n, step) in component.steps.iter().enumerate() {
-            chilled |= after_the_cook(n) && chills(step);
-            let before_the_end = cooked_at.is_some_and(|cook| n <= cook);
-            let unjudged = match step.kind {
-                // Stages of a cook that ends somewhere are the cook's.
-                StepKind::Smoke | StepKind::Cook => !before_the_end,
-                StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
-                StepKind::Pack | StepKind::Serve => true,
-                StepKind::Thaw => !self.held_to.iter().any(|&a| store::says_thawing(a)),
-                // A fermentation has clocks of its own, where the authority has any.
-                StepKind::Ferment => !ferments,
-                StepKind::ColdSmoke | StepKind::Refrigerate => false,
-                StepKind::Freeze | StepKind::Open => false,
-            };
-            let Some(at) = step.at else {
-                // Cooked food that is chilled somewhere: how cold it is there decides how long it may be.
-                let clocked = self.held_to.iter().any(|&a| chill::says_how_long(a));
-                let cooling = step.kind == StepKind::Chill
-                    && after_the_cook(n)
-                    && clocked
-                    && component.cooling.is_empty();
-                let unproven = Finding::new(&WARM, Verdict::Unproven).at(step.place);
-                if cooling {
-                    report(unproven.missing(HOW_COLD));
-                } else if unjudged && takes_time(step) {
-                    report(unproven.missing(HOW_WARM));
-                }
-                continue;
-            };
-            let stay = Stay {
-                at: at.value,
-                time: step.time.map(|time| time.value),
-                was: if after_the_cook(n) && !chilled { Was::Hot } else { Was::Cold },
-            };
-            let cheese = component.food == Food::Cheese && step.kind == StepKind::Smoke;
-            if (cheese || step.kind == StepKind::ColdSmoke) && !component.food.is_meat() {
-                smoked.push((stay, at.place));
-                continue;
-            }
-            let warm = is_warm(at.value);
-            let served = matches!(step.kind, StepKind::Hold | StepKind::Serve);
-            // What is cured or fermented and never cooked dries by rules of its own.
-            let dries = step.kind == StepKind::Hold && cooked_at.is_none() && keeps_by_itself;
-            if unjudged && !dries && exposed(n) {
-                ready.push(stay);
-            }
-            let cool = chill::nearer_to_cold(at.value, Authority::UsFoodCode2022);
-            if warm && !cool && served && after_the_cook(n) && by_code && !chilled {
-                let roast = self.roasted(component);
-                let off = self.instruments.thermometer;
-                report(cook::hot_holding(at.value, roast, off, at.place));
-                // Hot enough for a shop may be warm by another's rule.
-                of_others.push(stay);
-                place = at.place;
-                continue;
-            }
-            let says = |&authority: &Authority| {
-                chill::says_how_long(authority) || (exposed(n) && chill::says_exposure(authority))
-            };
-            let judged = step.kind != StepKind::Thaw && !dries && self.held_to.iter().any(says);
-            if unjudged && judged {
-                // A shop's clock of the cooling counts it; another's rule may count it besides.
-                let cools = by_code && !chilled && in_cooling_curve(component, n, at.value);
-                if cools { &mut of_others } else { &mut stays }.push(stay);
-                let time = stay.time.map(|time| time.high());
-                if warm && (time.is_none() || time > longest) {
-                    (place, longest) = (at.place, time);
-                }
-                continue;
-            }
-            if warm && unjudged {
-                report(unjudged_at(at.value, if dries { DRYING } else { UNJUDGED }, at.place));
-            }
+        let steps = component.steps.iter();
+        let cooked_at = end_of_cook(component);
+        let makes = |step: &Step| {
+            use StepKind::{ColdSmoke, Cook, Ferment, Smoke};
+            matches!(step.kind, Smoke | ColdSmoke | Cook | Ferment)
+        };
+        let needs_none = self.held_to.iter().any(|&a| component.needs_none(a).is_some());
+        Course {
+            component,
+            held_to: &self.held_to,
+            cooked_at,
+            made_at: cooked_at.or_else(|| steps.clone().rposition(makes)),
+            chilled_at: cooked_at.and_then(|cook| {
+                let mut later = steps.enumerate().skip(cook.saturating_add(1));
+                later.find(|(_, step)| chills(step)).map(|(n, _)| n)
+            }),
+            by_code: self.by_food_code(component) && !needs_none,
+            ferments,
+            keeps_by_itself: component.cure.is_some() || !stages.is_empty(),
         }
-        let everywhere = [stays.as_slice(), of_others.as_slice()].concat();
-        for &authority in &self.held_to {
-            if let Some(cell) = component.needs_none(authority) {
-                report(shelf::stable(cell, component.place));
-                continue;
-            }
-            let stays = if authority.is_food_code() { &stays } else { &everywhere };
-            chill::warm(stays, authority, place).into_iter().for_each(&mut *report);
-            if chill::says_exposure(authority) {
-                let found = chill::ready_to_eat(&ready, cooked_at.is_some(), place);
-                found.into_iter().for_each(&mut *report);
-            }
+    }
+
+    /// What is held hot after its cook, by the Food Code. What is surely colder is held by time, with all
+    /// the rest of its time in the warm.
+    fn check_held_hot(
+        &self,
+        component: &Component<'_>,
+        stays: &[Warm],
+        report: &mut impl FnMut(Finding),
+    ) {
+        let hot = stays.iter().filter(|stay| stay.counted == Counted::HeldHot);
+        if hot.clone().next().is_none() {
+            return;
         }
-        self.check_time_in_smoke(component, &smoked, &everywhere, report);
+        let (roast, off) = (self.roasted(component), self.instruments.thermometer);
+        let judge = |held: &Warm, too_long| {
+            cook::hot_holding(held.stay.at, roast, too_long, off, held.place)
+        };
+        let breaks = |stays: &[Stay]| {
+            chill::warm(stays, Authority::UsFoodCode2022, component.place)
+                .is_some_and(|found| found.verdict == Verdict::Breaks)
+        };
+        let clocked = stays.iter().filter(|stay| stay.counted == Counted::ByAll);
+        let mut timed: Vec<_> = clocked.map(|stay| stay.stay).collect();
+        // What is too long without it breaks the clock of that.
+        let already = breaks(&timed);
+        let colder = hot.clone().filter(|held| judge(held, true).verdict == Verdict::Breaks);
+        timed.extend(colder.map(|held| held.stay));
+        let too_long = !already && breaks(&timed);
+        hot.map(|held| judge(held, too_long)).for_each(report);
     }
 
     /// Time in a warm cold smoke, with the rest of the time in the warm. A smoke is not food left standing:
@@ -159,13 +166,13 @@ impl Recipe<'_> {
     fn check_time_in_smoke(
         &self,
         component: &Component<'_>,
-        smoked: &[(Stay, Place)],
-        besides: &[Stay],
+        stays: &[Warm],
         report: &mut impl FnMut(Finding),
     ) {
-        let warm = |(stay, _): &&(Stay, Place)| is_warm(stay.at);
-        let Some(&(stay, place)) = smoked.iter().find(warm) else { return };
-        let stays: Vec<_> = smoked.iter().map(|(stay, _)| stay).chain(besides).copied().collect();
+        let smoked = stays.iter().filter(|stay| stay.counted == Counted::InSmoke);
+        let Some(first) = smoked.clone().find(|smoked| is_warm(smoked.stay.at)) else { return };
+        let besides = stays.iter().filter(|stay| stay.counted.by_others());
+        let stays: Vec<_> = smoked.chain(besides).map(|stay| stay.stay).collect();
         let (activity, ph) = (component.proximates.water_activity, component.proximates.ph);
         let (mut answered, mut too_long) = (false, false);
         for &authority in &self.held_to {
@@ -174,7 +181,7 @@ impl Recipe<'_> {
                 answered = true;
                 continue;
             }
-            let found = chill::warm(&stays, authority, place);
+            let found = chill::warm(&stays, authority, first.place);
             too_long |= found.is_some_and(|found| found.verdict == Verdict::Breaks);
             answered |= chill::says_how_long(authority);
             found
@@ -183,8 +190,182 @@ impl Recipe<'_> {
                 .for_each(&mut *report);
         }
         if too_long || !answered {
-            report(unjudged_at(stay.at, UNJUDGED, place));
+            report(unjudged_at(first.stay.at, UNJUDGED, first.place));
         }
+    }
+}
+
+/// The stays of a component by the clocks of one authority.
+fn check_clocks(
+    course: &Course<'_>,
+    stays: &[Warm],
+    authority: Authority,
+    report: &mut impl FnMut(Finding),
+) {
+    let place = course.component.place;
+    let stable = course.component.needs_none(authority);
+    stable.map(|cell| shelf::stable(cell, place)).into_iter().for_each(&mut *report);
+    let code = authority.is_food_code();
+    let counts = |stay: &&Warm| match stay.counted {
+        Counted::ByAll => stable.is_none() || !stay.finished,
+        counted => !code && counted.by_others(),
+    };
+    let (counted, at) = told(stays.iter().filter(counts), place);
+    chill::warm(&counted, authority, at).into_iter().for_each(&mut *report);
+    if chill::says_exposure(authority) {
+        let (ready, at) = told(stays.iter().filter(|stay| stay.ready), place);
+        let found = chill::ready_to_eat(&ready, course.cooked_at.is_some(), at);
+        found.into_iter().for_each(&mut *report);
+    }
+}
+
+/// The stays for a clock, and where the longest in the warm is written, which is pointed at.
+fn told<'s>(stays: impl Iterator<Item = &'s Warm> + Clone, otherwise: Place) -> (Vec<Stay>, Place) {
+    let warm = stays.clone().filter(|warm| is_warm(warm.stay.at));
+    let longer = |a: &'s Warm, b: &'s Warm| match (a.stay.time, b.stay.time) {
+        (Some(a_time), Some(b_time)) if a_time.high() < b_time.high() => b,
+        (Some(_), None) => b,
+        _ => a,
+    };
+    let place = warm.reduce(longer).map_or(otherwise, |longest| longest.place);
+    (stays.map(|warm| warm.stay).collect(), place)
+}
+
+impl Counted {
+    /// Whether the clocks of all authorities but the Food Code count it.
+    fn by_others(self) -> bool {
+        matches!(self, Self::ByAll | Self::HeldHot | Self::InCooling)
+    }
+}
+
+/// What of a component decides how its stays are counted.
+struct Course<'r> {
+    component: &'r Component<'r>,
+    held_to: &'r [Authority],
+    cooked_at: Option<usize>,
+    /// The step that makes it what it is: the end of its cook, or the last that heats, smokes or ferments it.
+    made_at: Option<usize>,
+    /// Where it is first chilled after its cook.
+    chilled_at: Option<usize>,
+    /// Whether the Food Code asks how hot it is held.
+    by_code: bool,
+    /// Whether an authority has a clock for its fermentation.
+    ferments: bool,
+    /// Whether it is cured or fermented.
+    keeps_by_itself: bool,
+}
+
+impl Course<'_> {
+    fn cooked(&self, n: usize) -> bool {
+        self.cooked_at.is_some_and(|cook| n > cook)
+    }
+
+    fn chilled(&self, n: usize) -> bool {
+        self.chilled_at.is_some_and(|chilled| n >= chilled)
+    }
+
+    /// Cooked, or eaten as it is; what is sold raw is cooked by whoever eats it.
+    fn exposed(&self, n: usize) -> bool {
+        !self.component.raw && (self.cooked_at.is_none() || self.cooked(n))
+    }
+
+    fn somebody(&self, says: impl Fn(Authority) -> bool) -> bool {
+        self.held_to.iter().any(|&authority| says(authority))
+    }
+
+    /// Whether the time of a step has no rule of its own.
+    fn passes(&self, n: usize, step: &Step) -> bool {
+        match step.kind {
+            // Stages of a cook that ends somewhere are the cook's.
+            StepKind::Smoke | StepKind::Cook => self.cooked_at.is_none_or(|cook| n > cook),
+            StepKind::Hold | StepKind::Rest | StepKind::Chill => true,
+            StepKind::Pack | StepKind::Serve => true,
+            StepKind::Thaw => !self.somebody(store::says_thawing),
+            // A fermentation has clocks of its own, where the authority has any.
+            StepKind::Ferment => !self.ferments,
+            StepKind::ColdSmoke | StepKind::Refrigerate => false,
+            StepKind::Freeze | StepKind::Open => false,
+        }
+    }
+
+    /// What is missing of a step that does not say how warm it is.
+    fn of_no_temperature(&self, n: usize, step: &Step) -> Option<Missing> {
+        // Cooked food that is chilled somewhere: how cold it is there decides how long it may be.
+        let cools = step.kind == StepKind::Chill
+            && self.cooked(n)
+            && self.somebody(chill::says_how_long)
+            && self.component.cooling.is_empty();
+        match cools {
+            true => Some(HOW_COLD),
+            false => (self.passes(n, step) && takes_time(step)).then_some(HOW_WARM),
+        }
+    }
+
+    fn stay(&self, n: usize, step: &Step, at: Placed<Reading>) -> Warm {
+        let hot = self.cooked(n) && !self.chilled(n);
+        Warm {
+            stay: Stay {
+                at: at.value,
+                time: step.time.map(|time| time.value),
+                was: if hot { Was::Hot } else { Was::Cold },
+            },
+            place: at.place,
+            ready: self.passes(n, step)
+                && !self.ripens(n, step)
+                && self.exposed(n)
+                && !self.smokes(step),
+            finished: self.made_at.is_none_or(|made| n > made),
+            counted: self.counted(n, step, at.value),
+        }
+    }
+
+    fn counted(&self, n: usize, step: &Step, at: Reading) -> Counted {
+        let says = |a| chill::says_how_long(a) || (self.exposed(n) && chill::says_exposure(a));
+        let judged = step.kind != StepKind::Thaw && !self.ripens(n, step) && self.somebody(says);
+        if self.smokes(step) {
+            Counted::InSmoke
+        } else if !self.passes(n, step) {
+            Counted::Not
+        } else if self.held_hot(n, step, at) {
+            Counted::HeldHot
+        } else if judged && self.cools(n, at) {
+            // A shop's clock of the cooling counts it; another's rule may count it besides.
+            Counted::InCooling
+        } else if judged {
+            Counted::ByAll
+        } else if !is_warm(at) {
+            Counted::Not
+        } else {
+            Counted::Unjudged(if self.dries(step) { DRYING } else { UNJUDGED })
+        }
+    }
+
+    /// Whether its time is that of a cold smoke: every smoke of cheese is one.
+    fn smokes(&self, step: &Step) -> bool {
+        let cheese = self.component.food == Food::Cheese && step.kind == StepKind::Smoke;
+        (cheese || step.kind == StepKind::ColdSmoke) && !self.component.food.is_meat()
+    }
+
+    /// What is cured or fermented and never cooked dries by rules of its own.
+    fn dries(&self, step: &Step) -> bool {
+        step.kind == StepKind::Hold && self.cooked_at.is_none() && self.keeps_by_itself
+    }
+
+    /// Whether it ferments or dries raw, which is not left standing: no clock of that is for it.
+    fn ripens(&self, n: usize, step: &Step) -> bool {
+        self.dries(step) || (step.kind == StepKind::Ferment && !self.cooked(n))
+    }
+
+    /// Whether a shop holds it hot. Hot enough for a shop may be warm by another's rule.
+    fn held_hot(&self, n: usize, step: &Step, at: Reading) -> bool {
+        let served = matches!(step.kind, StepKind::Hold | StepKind::Serve);
+        let cool = chill::nearer_to_cold(at, Authority::UsFoodCode2022);
+        let stands = self.by_code && served && self.cooked(n) && !self.chilled(n);
+        stands && is_warm(at) && !cool
+    }
+
+    fn cools(&self, n: usize, at: Reading) -> bool {
+        self.by_code && !self.chilled(n) && in_cooling_curve(self.component, n, at)
     }
 }
 

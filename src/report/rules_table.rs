@@ -223,13 +223,13 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     InWords {
         rule: "cook/partial",
         why: "A cook that is broken off leaves food that is warm and not yet cooked: what survived grows while it cools, and again while it is heated for the second time. A shop may do it only with a short first heating and a procedure that was approved beforehand; a recipe alone cannot show that. A first cook that is a whole one by its temperature, its time and its rest is not broken off: it may be chilled and heated again.",
-        mend: "Cook it in one go, or make the first cook a whole one, with `to`, `hold` and its rest. Where it must be done in two, have the procedure approved by your local authority before you begin.",
+        mend: "Cook it in one go, or make the first cook a whole one, with `to`, `hold` and its rest. Where it must be done in two, have the procedure approved by your local authority before you begin; at home there is nobody to approve it, so cook it in one go.",
         page: include_str!("../../references/pages/rules/cook/partial.md"),
     },
     InWords {
         rule: "cook/hot-holding",
-        why: "Cooked food that waits for its guests is safe while it stays hot: below that, spores that outlived the cook grow. A shop holds it at a temperature or above for all of the time; roasts that were surely cooked by their chart have one of their own, and birds have not. What hangs in air that is nearer to cold than to hot is not held hot, and falls under chill/warm-time.",
-        mend: "Hold it hotter, and write the temperature around the food as `at` on the step that holds or serves it, and the tolerance of the thermometer under `[instruments]`. Food that cannot be kept hot is cooled at once; where it is to stand warm for a time, ask your local authority first.",
+        why: "Cooked food that waits for its guests is safe while it stays hot: below that, spores that outlived the cook grow. A shop holds it at a temperature or above for all of the time; roasts that were surely cooked by their chart have one of their own, and birds have not. What stands in air that is nearer to cold than to hot is not held hot, and falls under chill/warm-time.",
+        mend: "Hold it hotter, and write the temperature around the food as `at` on the step that holds or serves it, and the tolerance of the thermometer under `[instruments]`. Food that cannot be kept hot is cooled at once; where it is to stand warm for a time, ask your local authority first. What has stood warm for too long is thrown away.",
         page: include_str!("../../references/pages/rules/cook/hot-holding.md"),
     },
     InWords {
@@ -264,7 +264,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "shelf/packaging-barrier",
-        why: "Without air the bacteria that spoil food and warn the nose grow badly, and the spores of Clostridium botulinum can wake: such a pack may be deadly and smell of nothing. So a pack without air must rest on something besides the cold, such as acid or dryness, but for raw meat, whose own flora competes, and for a labelled pack that is opened within two days, of which a recipe cannot show the label. Meat that was cured on the spot counts as no barrier, whatever its nitrite, and a shop packs fish this way only frozen: before, during and after.",
+        why: "Without air the bacteria that spoil food and warn the nose grow badly, and the spores of Clostridium botulinum can wake: such a pack may be deadly and smell of nothing. So a pack without air must rest on something besides the cold, such as acid or dryness, but for raw meat without a cure, whose own flora competes, and for a labelled pack that is opened soon, of which a recipe cannot show the label. Meat that was cured on the spot counts as no barrier, whatever its nitrite. Fish a shop packs this way only while it is frozen, from before it goes into the pack until it comes out.",
         mend: "Have the food analysed and write `analysis = { water_activity = …, ph = … }`; where neither is low enough, pack it with air, or freeze it. A shop needs a plan approved beforehand: ask the local authority.",
         page: include_str!("../../references/pages/rules/shelf/packaging-barrier.md"),
     },
@@ -276,7 +276,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "shelf/interaction",
-        why: "Microbes need water that they can use and a food that is not too acid; where both together are against them, those that make people ill do not grow even in the warm. The Food Code prints which pairs of water activity and pH need neither time nor temperature for safety. Where a laboratory found such a pair, this rule says so, and the finished food is not asked for the Food Code's cooling, holding, warm time, thawing, date marks and packs; what dries after its cook is asked how it cooled, and the rules of other authorities still are.",
+        why: "Microbes need water that they can use and a food that is not too acid; where both together are against them, those that make people ill do not grow even in the warm. It kills none of them: what is never cooked may still carry them. The Food Code prints which pairs of water activity and pH need neither time nor temperature for safety. Where a laboratory found such a pair, this rule says so, and the finished food is not asked for the Food Code's cooling, holding, warm time, thawing, date marks and packs, but for those of fish. What it went through before it was finished is asked; so is how it cooled, where it dries after its cook, and whatever other authorities ask.",
         mend: "Have the finished product analysed, and write both figures as `analysis = { water_activity = …, ph = … }`. A pair that the table does not clear has to be assessed by a licensed process authority, and is kept cold until then.",
         page: include_str!("../../references/pages/rules/shelf/interaction.md"),
     },
@@ -372,7 +372,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/after-thaw",
-        why: "What was alive before the freezer is alive after it, and grows on in the refrigerator from the day the meat has thawed. Ground meat, poultry and fish have the shortest time, red meat in the piece a little more. This rule asks how long food that thawed raw in a refrigerator waits for its cook, in every cold step and in what is left of its thaw when it has thawed; days before it is frozen again count. After any other thaw it does not wait at all.",
+        why: "What was alive before the freezer is alive after it, and grows on in the refrigerator from the day the meat has thawed. Ground meat, meat cut small for a stew, poultry and fish have the shortest time, large cuts of red meat a little more. The rule does not see how small whole meat is cut: for stew meat keep to the row of ground meat. It asks how long food that thawed raw in a refrigerator waits for its cook, in every cold step and in that part of its thaw in which it lies thawed already; days before it is frozen again count. After any other thaw it does not wait at all.",
         mend: "Thaw it later or cook it sooner, and write in `for` the longest time that anybody may take: a range that goes past the limit is not proven. Where the thaw itself takes days, write the weight of the piece as `piece`.",
         page: include_str!("../../references/pages/rules/store/after-thaw.md"),
     },
@@ -384,7 +384,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/garlic-in-oil",
-        why: "Garlic and herbs carry spores of Clostridium botulinum from the soil, and oil shuts out the air: together they are what the spores need to grow and make their poison, which has no taste or smell. Nothing in oil makes it safe to leave it out. It is kept in the cold and for a few days only, and this is asked whoever's rules the recipe is held to. Time in a freezer does not count; what is cooked, here or by whoever eats it, and what is eaten at once, is not asked.",
+        why: "Garlic and herbs carry spores of Clostridium botulinum from the soil, and oil shuts out the air: together they are what the spores need to grow and make their poison, which has no taste or smell. Nothing in oil makes it safe to leave it out. It is kept in the cold and for a few days only, and this is asked whoever's rules the recipe is held to. A cook does not kill the spores: garlic or herbs that were cooked in oil are kept in just the same way. Time in a freezer does not count, and what is eaten at once is not asked.",
         mend: "Write a step with `do = \"refrigerate\"`, and `at` and `for` on every step in the cold, plan no more days than the report names, and throw away what is left. A splash of lemon juice or vinegar does not change it; an acidified product needs a process that a licensed process authority has tested.",
         page: include_str!("../../references/pages/rules/store/garlic-in-oil.md"),
     },

@@ -54,7 +54,7 @@ const WHO: &str = "A shop needs a plan, approved beforehand, for every pack with
 pub struct Packed {
     /// The food.
     pub food: Food,
-    /// Whether it is raw meat, poultry or vegetables, whose own flora competes.
+    /// Whether it is raw: the own flora of raw meat and poultry without a cure competes.
     pub raw: bool,
     /// Whether a curing agent was added here.
     pub cured_here: bool,
@@ -122,7 +122,9 @@ fn barrier(packed: &Packed) -> Option<Finding> {
             _ => finding(Verdict::Breaks),
         });
     }
-    if packed.raw || packed.frozen {
+    // Of meat that was cured here the own flora does not count.
+    let competes = packed.raw && packed.food.is_meat() && !packed.cured_here;
+    if competes || packed.frozen {
         return None;
     }
     let (dry, sour) = (&PACKAGING_BARRIERS_ACTIVITY, &PACKAGING_BARRIERS_PH);

@@ -35,7 +35,7 @@ pub struct GarlicInOil {
 /// The row of the storage chart that is nearest to a sauce of yogurt or cream with raw garlic or herbs.
 pub const FRESH_SAUCE: &str = "salad/mixed";
 
-/// A sauce that is never cooked, as the recipe plans it.
+/// A sauce, as the recipe plans it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Sauce {
     /// Whether there is oil in it.
@@ -44,6 +44,8 @@ pub struct Sauce {
     pub garlic_or_herbs: bool,
     /// Whether there is yogurt or cream in it.
     pub dairy: bool,
+    /// Whether it is cooked, here or by whoever eats it: that kills Listeria, and no spores.
+    pub cooked: bool,
     /// How long it is kept cold, all in all, without the time in a freezer; `None` where that is not said.
     pub kept: Option<Range<Time>>,
     /// The warmest it is kept at; `None` where one of them is not said.
@@ -61,7 +63,7 @@ pub fn garlic_in_oil() -> Option<&'static Cited<GarlicInOil>> {
     current.reduce(|a, b| if b.value.most < a.value.most { b } else { a })
 }
 
-/// Checks a sauce that is never cooked. It is asked whoever's rules the recipe is held to.
+/// Checks a sauce of oil, and one of yogurt or cream that is never cooked. It is asked whoever's rules the recipe is held to.
 pub fn check_sauce(sauce: &Sauce, report: &mut impl FnMut(Finding)) {
     if !sauce.garlic_or_herbs {
         return;
@@ -70,7 +72,7 @@ pub fn check_sauce(sauce: &Sauce, report: &mut impl FnMut(Finding)) {
         if let Some(row) = garlic_in_oil() {
             keep(sauce, &GARLIC, row.value.most, &row.row, BOTULISM, report);
         }
-    } else if sauce.dairy {
+    } else if sauce.dairy && !sauce.cooked {
         let salad = chart_row(FRESH_SAUCE, None);
         if let Some((row, most)) = salad.and_then(|row| Some((row, row.value.refrigerate.time()?)))
         {

@@ -33,6 +33,30 @@ fn what_is_held_in_cool_air_after_its_cook_is_not_held_hot(
     assert_eq!(of("chill/warm-time"), warm);
 }
 
+// Time in place of temperature is one time: every stay that is surely colder is added to the others.
+#[rstest]
+#[case::within(&[("100 °F", "3 h")], &["unproven"], &[])]
+#[case::in_two_stays(&[("100 °F", "3 h"), ("120 °F", "2 h")], &["breaks", "breaks"], &[])]
+#[case::of_no_known_length(&[("100 °F", "")], &["unproven"], &[])]
+#[case::with_time_on_a_table(&[("100 °F", "3 h"), ("70 °F", "3 h")], &["breaks"], &["unproven"])]
+#[case::the_table_is_too_long_by_itself(&[("100 °F", "1 h"), ("70 °F", "9 h")], &["unproven"], &["breaks"])]
+#[case::perhaps_hot(&[("134.5 °F", "9 h")], &["unproven"], &[])]
+#[case::hot(&[("140 °F", "9 h"), ("100 °F", "1 h")], &["meets", "unproven"], &[])]
+fn what_is_held_too_cold_and_too_long_breaks_once(
+    #[case] stays: &[(&str, &str)],
+    #[case] hot: &[&str],
+    #[case] warm: &[&str],
+) {
+    let served = |(at, time): &(&str, &str)| {
+        let time = if time.is_empty() { String::new() } else { format!("for = \"{time}\"\n") };
+        format!("[[component.step]]\ndo = \"serve\"\nat = \"{at}\"\n{time}")
+    };
+    let served: String = stays.iter().map(served).collect();
+    let of = |rule| verdicts("us-food-code-2022", "food = \"ground-meat\"", &[COOK, &served], rule);
+    assert_eq!(of("cook/hot-holding"), hot);
+    assert_eq!(of("chill/warm-time"), warm);
+}
+
 fn cooling(rows: &[(&str, u16)]) -> String {
     let row = |(after, f): &(&str, u16)| {
         format!("[[component.cooling]]\nafter = \"{after}\"\ninside = \"{f} °F\"\n")
@@ -156,6 +180,19 @@ fn dry_and_sour_food_needs_neither_time_nor_temperature() {
     assert_eq!(of("us-consumer", "chill/warm-time"), ["breaks"]);
 }
 
+// An analysis of the finished food says nothing of the hours before it was finished.
+#[rstest]
+#[case::cooked(COOK)]
+#[case::smoked_cold("[[component.step]]\ndo = \"cold-smoke\"\nat = \"70 °F\"\nfor = \"2 h\"\n")]
+fn what_was_warm_before_it_was_dry_and_sour_is_asked(#[case] makes: &str) {
+    let component = "food = \"ground-meat\"\nanalysis = { water_activity = 0.86, ph = 4.9 }";
+    let stay = "[[component.step]]\ndo = \"pack\"\nat = \"80 °F\"\nfor = \"40 h\"\n";
+    let of = |parts: &[&str], rule| verdicts("us-food-code-2022", component, parts, rule);
+    assert_eq!(of(&[stay, makes], "chill/warm-time"), ["breaks"]);
+    assert!(of(&[makes, stay], "chill/warm-time").is_empty(), "finished");
+    assert_eq!(of(&[makes, stay], "shelf/interaction"), ["meets"]);
+}
+
 // The rules of the Food Code that are of food which needs time or temperature ask nothing of what needs neither.
 #[rstest]
 #[case::cooling(&[COOK, CHILL], "chill/cooling")]
@@ -248,11 +285,14 @@ fn cured_meat_is_told_that_the_british_schedule_is_of_uncured() {
 }
 
 #[test]
-fn a_fermentation_is_time_in_the_warm_where_no_clock_is_its_own() {
+fn a_fermentation_is_unproven_where_no_clock_is_its_own() {
     let stage = ferment("75 °F", "20 h", "ph = 5.2");
     let of = |held_to, rule| verdicts(held_to, "food = \"ground-meat\"", &[&stage], rule);
     assert!(of("us-fsis", "store/warm-time").is_empty());
-    assert_eq!(of("denmark", "store/warm-time"), ["unproven"]);
+    for held_to in ["denmark", "us-food-code-2022", "us-consumer"] {
+        assert_eq!(of(held_to, "store/warm-time"), ["unproven"], "{held_to}");
+        assert!(of(held_to, "chill/warm-time").is_empty(), "it is not left standing");
+    }
 }
 
 const VACUUM: &str = "[[component.step]]\ndo = \"pack\"\nvacuum = true\n";

@@ -154,12 +154,20 @@ fn the_hot_holding_of_roasts_is_for_roasts(
     assert_eq!(found, [expected]);
 }
 
-// A whole cook that is chilled and heated again was not broken off.
+const SMOKED: &str = "[[component.step]]\ndo = \"smoke\"\nat = \"225 °F\"\nfor = \"40 min\"\n";
+const SHORT: &str = "[[component.step]]\ndo = \"cook\"\nat = \"250 °F\"\nfor = \"30 min\"\nto = \"120 °F\"\nhold = \"1 min\"\n";
+
+// A whole cook that is chilled and heated again was not broken off. All of the first heating counts.
 #[rstest]
 #[case::whole("us-food-code-2022", roast("165 °F", "hold = \"1 min\""), &[])]
 #[case::without_its_rest("us-consumer", roast("165 °F", ""), &["unproven"])]
 #[case::not_whole("us-food-code-2022", roast("120 °F", "hold = \"1 min\""), &["breaks"])]
 #[case::perhaps_whole("us-food-code-2022", roast("150 °F", ""), &["unproven"])]
+#[case::to_no_stated_end("us-food-code-2022", SMOKED.to_string(), &["unproven"])]
+#[case::whole_after_a_smoke("us-food-code-2022", SMOKED.to_string() + &roast("165 °F", "hold = \"1 min\""), &[])]
+#[case::not_whole_after_a_smoke("us-food-code-2022", SMOKED.to_string() + SHORT, &["breaks"])]
+#[case::smoked_cold("us-food-code-2022", SMOKED.replace("smoke", "cold-smoke"), &[])]
+#[case::held_in_the_cold("us-food-code-2022", SMOKED.replace("smoke", "hold").replace("225", "36"), &[])]
 fn a_cook_is_broken_off_where_it_was_no_whole_one(
     #[case] held_to: &str,
     #[case] first: String,

@@ -327,6 +327,24 @@ fn meat_is_raw_in_its_pack_until_something_heats_it() {
     assert_eq!(barrier(whole, &[PORK, COOK, VACUUM, &cold]), ["unproven"]);
 }
 
+// 3-502.12(B)(2): raw meat competes, and meat that is cured counts only from an inspected plant.
+#[rstest]
+#[case::nothing_known("", "unproven")]
+#[case::neither_dry_nor_sour("analysis = { water_activity = 0.97, ph = 6.0 }", "breaks")]
+#[case::sour("analysis = { ph = 4.6 }", "meets")]
+fn raw_meat_that_was_cured_here_rests_on_a_barrier(#[case] analysis: &str, #[case] expected: &str) {
+    let sold = |more: &str| {
+        let component = format!("food = \"ground-meat\"\nraw = true\n{analysis}\n{more}");
+        verdicts(CODE, &component, &[PORK, VACUUM], "shelf/packaging-barrier")
+    };
+    assert_eq!(sold("cure = { method = \"ground\" }"), [expected]);
+    assert!(sold("").is_empty());
+    let component = format!("food = \"bacon\"\ncure = {{ method = \"dry-rub\" }}\n{analysis}");
+    let parts = [PORK, VACUUM, &step("open", ""), COOK];
+    let found = verdicts(CODE, &component, &parts, "shelf/packaging-barrier");
+    assert_eq!(found, ["unproven"], "the analysis is of the finished food");
+}
+
 // 3-502.12(F): a pack that is opened within 48 hours needs no plan, if it is labelled.
 #[rstest]
 #[case::opened_soon("1 day", true, "unproven")]
@@ -465,8 +483,27 @@ fn a_raw_sauce_is_cold_and_soon_used(
     assert_eq!(of(&fridge("38 °F", long)), ["breaks", "meets"]);
     assert_eq!(of(&fridge("45 °F", short)), ["meets", "breaks"]);
     assert_eq!(of(""), ["unproven"]);
-    let cooked = [&sauce(kinds), COOK].concat();
-    assert!(verdicts("denmark", "food = \"sauce\"", &[&cooked], rule).is_empty());
+}
+
+// A cook kills no spores: garlic that was cooked in oil is kept as briefly as raw.
+#[rstest]
+#[case::in_oil(&["oil", "raw-garlic"], "store/garlic-in-oil", &["breaks", "meets"])]
+#[case::in_yogurt(&["yogurt", "raw-garlic"], "store/fresh-sauce", &[])]
+fn a_cook_makes_a_sauce_of_yogurt_safe_and_no_garlic_in_oil(
+    #[case] kinds: &[&str],
+    #[case] rule: &str,
+    #[case] expected: &[&str],
+) {
+    let kinds = sauce(kinds);
+    let of = |component: &str, steps: &[&str]| {
+        verdicts("denmark", component, &[&[kinds.as_str()], steps].concat(), rule)
+    };
+    let kept = fridge("38 °F", "6 days");
+    let served = step("serve", "at = \"150 °F\"\nfor = \"1 h\"");
+    assert_eq!(of("food = \"sauce\"", &[COOK, &kept]), expected);
+    assert_eq!(of("food = \"sauce\"\nraw = true", &[&kept]), expected, "cooked by its eater");
+    assert!(of("food = \"sauce\"", &[COOK, &served]).is_empty(), "eaten at once");
+    assert!(of("food = \"ground-meat\"", &[COOK, &kept]).is_empty(), "a loaf with oil in it");
 }
 
 #[rstest]
@@ -858,7 +895,8 @@ fn food_that_was_chilled_is_not_held_hot() {
     let chill = step("chill", "at = \"34 °F\"");
     assert!(of(&chill, "cook/hot-holding").is_empty());
     assert_eq!(of(&chill, "chill/warm-time"), ["breaks"]);
-    assert_eq!(of("", "cook/hot-holding"), ["unproven"]);
+    assert_eq!(of("", "cook/hot-holding"), ["breaks"], "too long for any clock");
+    assert!(of("", "chill/warm-time").is_empty(), "said once");
 }
 
 // A freezer that shows 0 °F by a thermometer of ±1 °F is a freezer.

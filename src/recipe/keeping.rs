@@ -3,7 +3,7 @@
 use uom::si::f64::Time;
 
 use super::check::{analysed_brine, warms};
-use super::document::{Component, Kind, Recipe, Step, StepKind};
+use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill;
 use crate::finding::{Finding, Place, Placed};
@@ -11,7 +11,7 @@ use crate::food::Food;
 use crate::range::Range;
 use crate::shelf::{self, Packed};
 use crate::store::{self, Afterwards, Cold, FRESH_SAUCE, Keeping, Sauce, Thaw, Thawing, chart_row};
-use crate::units::{Reading, seconds};
+use crate::units::{Amount, Reading, seconds};
 
 impl Recipe<'_> {
     pub(super) fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
@@ -194,7 +194,7 @@ impl Recipe<'_> {
             Some(if b.value > a.value { b } else { a })
         };
         let sauce = Sauce {
-            oil: component.holds(&[Kind::Oil]),
+            oil: component.holds(&[Kind::Oil]) && self.lies_in_oil(component),
             garlic_or_herbs: component.holds(&[Kind::RawGarlic, Kind::FreshHerbs]),
             dairy: component.holds(&[Kind::Yogurt, Kind::Cream]),
             cooked,
@@ -204,6 +204,27 @@ impl Recipe<'_> {
             place: component.place,
         };
         store::check_sauce(&sauce, report);
+    }
+
+    /// Whether garlic and herbs may lie in the oil: not where what else is in it surely outweighs the oil, as in a
+    /// sauce of tomatoes with a spoon of it.
+    fn lies_in_oil(&self, component: &Component<'_>) -> bool {
+        // Oil floats: a cubic metre of it weighs less than one of water.
+        let most = |i: &Ingredient<'_>| match i.amount? {
+            Amount::Weighed(mass) => Some(self.shown(mass, i.scale)?.high().value),
+            Amount::ByVolume(volume) => Some(1000.0 * volume.value),
+        };
+        let least = |i: &Ingredient<'_>| match i.amount? {
+            Amount::Weighed(mass) => Some(self.shown(mass, i.scale)?.low().value),
+            Amount::ByVolume(_) => None,
+        };
+        let lies = [Kind::Oil, Kind::RawGarlic, Kind::FreshHerbs, Kind::Salt];
+        let (oil, others) = (
+            component.ingredients.iter().filter(|i| i.kind == Kind::Oil).map(most),
+            component.ingredients.iter().filter(|i| !lies.contains(&i.kind)).filter_map(least),
+        );
+        let oil: Option<f64> = oil.sum();
+        oil.is_none_or(|oil| others.sum::<f64>() <= oil)
     }
 }
 

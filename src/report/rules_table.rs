@@ -384,7 +384,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/garlic-in-oil",
-        why: "Garlic and herbs carry spores of Clostridium botulinum from the soil, and oil shuts out the air: together they are what the spores need to grow and make their poison, which has no taste or smell. Nothing in oil makes it safe to leave it out. It is kept in the cold and for a few days only, and this is asked whoever's rules the recipe is held to. A cook does not kill the spores: garlic or herbs that were cooked in oil are kept in just the same way. Time in a freezer does not count, and what is eaten at once is not asked.",
+        why: "Garlic and herbs carry spores of Clostridium botulinum from the soil, and oil shuts out the air: together they are what the spores need to grow and make their poison, which has no taste or smell. Nothing in oil makes it safe to leave it out. It is kept in the cold and for a few days only, and this is asked whoever's rules the recipe is held to. A cook does not kill the spores: garlic or herbs that were cooked in oil are kept in just the same way. Time in a freezer does not count, and what is eaten at once is not asked. A sauce in which something else surely outweighs the oil, as tomatoes with a spoon of it, is no garlic in oil.",
         mend: "Write a step with `do = \"refrigerate\"`, and `at` and `for` on every step in the cold, plan no more days than the report names, and throw away what is left. A splash of lemon juice or vinegar does not change it; an acidified product needs a process that a licensed process authority has tested.",
         page: include_str!("../../references/pages/rules/store/garlic-in-oil.md"),
     },

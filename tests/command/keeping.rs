@@ -1025,3 +1025,49 @@ fn a_row_of_a_chart_answers_for_its_food_and_for_no_other(
         assert!(!answers(food), "{like} is not about {food}");
     }
 }
+
+#[rstest]
+#[case::a_jar_of_oil("amount = \"200 g\"", "", true)]
+#[case::a_sauce_of_tomatoes(
+    "amount = \"30 g\"",
+    "[[component.ingredient]]\nname = \"tomatoes\"\nkind = \"other\"\namount = \"1 kg\"\n",
+    false
+)]
+#[case::by_the_spoon(
+    "amount = \"2 tbsp\"",
+    "[[component.ingredient]]\nname = \"tomatoes\"\nkind = \"other\"\namount = \"1 kg\"\n",
+    false
+)]
+#[case::more_oil_than_tomatoes(
+    "amount = \"1 kg\"",
+    "[[component.ingredient]]\nname = \"tomatoes\"\nkind = \"other\"\namount = \"500 g\"\n",
+    true
+)]
+#[case::nobody_knows_how_much(
+    "",
+    "[[component.ingredient]]\nname = \"tomatoes\"\nkind = \"other\"\namount = \"1 kg\"\n",
+    true
+)]
+#[case::nobody_knows_how_much_else(
+    "amount = \"30 g\"",
+    "[[component.ingredient]]\nname = \"tomatoes\"\nkind = \"other\"\n",
+    true
+)]
+fn garlic_lies_in_oil_unless_something_else_surely_outweighs_it(
+    #[case] oil: &str,
+    #[case] besides: &str,
+    #[case] asked: bool,
+) {
+    let oil = format!("[[component.ingredient]]\nname = \"oil\"\nkind = \"oil\"\n{oil}\n");
+    let garlic =
+        "[[component.ingredient]]\nname = \"garlic\"\nkind = \"raw-garlic\"\namount = \"300 g\"\n";
+    let kept = step("refrigerate", "at = \"36 °F\"\nfor = \"4 days\"");
+    let found = verdicts(
+        "us-consumer",
+        "food = \"sauce\"",
+        &[&oil, garlic, besides, COOK, &kept],
+        "store/garlic-in-oil",
+    );
+    let expected: &[&str] = if asked { &["breaks", "meets"] } else { &[] };
+    assert_eq!(found, expected, "its days and its cold");
+}

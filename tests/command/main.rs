@@ -79,6 +79,9 @@ fn of_rule<'a>(report: &'a Value, rule: &str) -> Vec<&'a Value> {
 #[case("cheese-too-warm", 1)]
 #[case("fridge-too-long", 1)]
 #[case("recorded-loaf", 0)]
+#[case("juniper-belly", 0)]
+#[case("smoked-trout", 0)]
+#[case("semi-dry-sausage", 0)]
 fn an_example_reports_what_its_head_says(#[case] name: &str, #[case] status: i32) {
     let output = check(&[example(name).to_str().unwrap()]);
     assert_eq!(output.status.code(), Some(status));

@@ -101,3 +101,22 @@ fn every_kitchen_has_a_name_of_its_own_and_is_held_to_somebody() {
         assert!(Profile::ALL.iter().skip(n + 1).all(|other| other.key != profile.key));
     }
 }
+
+#[test]
+fn a_label_gives_no_day_for_what_is_only_accepted() {
+    let kept = "[[component.step]]\ndo = \"refrigerate\"\nat = \"36 °F\"\nfor = \"2 days\"\nlike = \"leftovers/meat-or-poultry\"\n";
+    let label = |accept: &str, top: &str| {
+        let text = roast(top, "150 °F", &format!("made_on = 2026-08-03\n{accept}")) + kept;
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("roast.toml");
+        std::fs::write(&path, text).unwrap();
+        let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_greenweight"));
+        let output = command.arg("label").arg(path).output().unwrap();
+        (output.status.code(), String::from_utf8(output.stdout).unwrap())
+    };
+    let proven = format!("{HOME}\n[instruments]\nthermometer = \"1 °F\"");
+    assert_eq!(label("", &proven).0, Some(0), "{}", label("", &proven).1);
+    let cold = "[[component.accept]]\nrule = \"store/fridge-temperature\"\nreason = \"a good refrigerator\"";
+    let (status, printed) = label(&format!("{ACCEPT}\n{cold}"), HOME);
+    assert_eq!(status, Some(1), "{printed}");
+}

@@ -330,3 +330,29 @@ fn as_many_of_a_measure_as_its_row_prints_weigh_what_it_prints() {
     }
     assert!(MEASURES[0].value.weight(-1.0).is_err());
 }
+
+#[test]
+fn water_activities_together_are_their_product_and_none_is_more_than_one() {
+    use greenweight::salt::water_activity_together;
+    let together = water_activity_together([0.9, 0.8]).unwrap();
+    assert!((together - 0.72).abs() < 1e-15);
+    assert!((water_activity_together([]).unwrap() - 1.0).abs() < f64::EPSILON, "water alone");
+    for wrong in [-0.1, 1.1, f64::NAN] {
+        assert!(water_activity_together([0.9, wrong]).is_err());
+    }
+}
+
+#[cfg(feature = "recipe")]
+#[test]
+fn a_volume_is_scaled_as_a_weight_is_and_is_noted() {
+    use greenweight::recipe::Recipe;
+    use greenweight::units::Amount;
+    let text = "title = \"Invented\"\nheld_to = [\"us-consumer\"]\nmeasures = \"US\"\n[[component]]\nname = \"a\"\nfood = \"sauce\"\n[[component.ingredient]]\nname = \"water\"\nkind = \"water\"\namount = \"2 cups\"\n";
+    let recipe = Recipe::read(text).unwrap();
+    let scaled = recipe.times(3.0).unwrap();
+    let volume = |recipe: &Recipe<'_>| match recipe.components[0].ingredients[0].amount {
+        Some(Amount::ByVolume(volume)) => volume.value,
+        other => panic!("{other:?}"),
+    };
+    assert!(near(volume(&scaled.recipe), 3.0 * volume(&recipe)));
+}

@@ -38,6 +38,8 @@ fn an_accepted_finding_keeps_its_verdict_and_its_reason_is_in_every_report() {
     }
     let page = std::fs::read_to_string(pages.join("roast.html")).unwrap();
     assert!(page.contains("the probe was held in ice water"));
+    assert_eq!(page.matches("class=\"finding accepted\"").count(), 1);
+    assert!(page.contains("class=\"finding meets\"") && !page.contains("class=\"finding breaks\""));
 }
 
 #[test]

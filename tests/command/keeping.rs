@@ -1071,3 +1071,17 @@ fn garlic_lies_in_oil_unless_something_else_surely_outweighs_it(
     let expected: &[&str] = if asked { &["breaks", "meets"] } else { &[] };
     assert_eq!(found, expected, "its days and its cold");
 }
+
+#[test]
+fn dry_and_sour_fish_is_asked_about_its_pack_and_dry_and_sour_meat_is_not() {
+    let fish = "[[component.ingredient]]\nname = \"fish\"\nkind = \"fish\"\namount = \"2 kg\"\n";
+    let kept = step("refrigerate", "at = \"36 °F\"\nfor = \"5 days\"");
+    let of = |food: &str, meat: &str| {
+        let component =
+            format!("food = \"{food}\"\nanalysis = {{ water_activity = 0.80, ph = 4.4 }}");
+        let parts = [meat, COOK, VACUUM, kept.as_str()];
+        verdicts(CODE, &component, &parts, "shelf/packaging-barrier")
+    };
+    assert_eq!(of("fish", fish), ["breaks"], "fish is packed so only while it is frozen");
+    assert!(of("ground-meat", PORK).is_empty());
+}

@@ -148,6 +148,15 @@ pub fn table_for(
     }
 }
 
+/// The finding on food that is served before it is cooked.
+#[must_use]
+pub fn served_raw(place: Place) -> Finding {
+    Finding::new(&ENDPOINT, Verdict::Unproven).at(place).missing(Missing::new(
+        "that it is cooked before it is served",
+        "write the step that cooks it before the one that serves it",
+    ))
+}
+
 /// The finding when none of the authorities of a recipe says how the food is cooked.
 #[must_use]
 pub fn unanswered(place: Place) -> Finding {

@@ -70,7 +70,7 @@ pub(super) fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
 /// Where the cook ends: at the last step that names an inside temperature, or by its record.
 pub(super) fn end_of_cook(component: &Component<'_>) -> Option<usize> {
     let recorded = !component.record.is_empty();
-    let ends = |step: &Step| step.kind.heats() && (step.to.is_some() || recorded);
+    let ends = |step: &Step| step.ends_a_cook() || (recorded && step.kind.heats());
     component.steps.iter().rposition(ends)
 }
 

@@ -24,8 +24,13 @@ impl Recipe<'_> {
         let on_the_way = |step: &&Step| step.kind == StepKind::ColdSmoke || warms(step);
         let stage = |step: &Step| Stage {
             cooks: step.kind != StepKind::ColdSmoke,
-            at: step.at.map(|at| at.value),
-            time: step.time.map(|time| time.value),
+            // Air above the band warms nothing out of it where the inside is not to get there.
+            at: step.to.filter(|_| step.stays_lukewarm()).or(step.at).map(|at| at.value),
+            time: if step.stays_lukewarm() {
+                step.lasts()
+            } else {
+                step.time.map(|time| time.value)
+            },
             moisture: step.moisture,
             humidity: step.humidity,
         };
@@ -45,9 +50,14 @@ impl Recipe<'_> {
         {
             report(cook::unread_record(named.place));
         }
-        let plant = self.held_to.contains(&Authority::UsFsis);
-        if component.food.is_meat() && !plant {
-            process.check_slow().into_iter().for_each(&mut *report);
+        let cook = component.steps.iter().position(Step::ends_a_cook);
+        let served = component.steps.iter().position(|step| step.kind == StepKind::Serve);
+        if let (Some(cook), Some(served)) = (cook, served)
+            && served < cook
+        {
+            report(cook::served_raw(
+                component.steps.get(served).map_or(component.place, |s| s.place),
+            ));
         }
         if let Some(first) = broken_off(component) {
             let completes = match first.end {
@@ -66,6 +76,10 @@ impl Recipe<'_> {
         }
         if !answered {
             report(cook::unanswered(plan.place));
+        }
+        let plant = self.held_to.contains(&Authority::UsFsis);
+        if !(component.food.is_meat() && plant) {
+            process.check_slow().into_iter().for_each(&mut *report);
         }
     }
 
@@ -177,7 +191,7 @@ fn hottest(component: &Component<'_>) -> Option<usize> {
 
 fn hottest_of<'s>(steps: impl Iterator<Item = (usize, &'s Step)>) -> Option<usize> {
     let to = |step: &Step| step.to.map(|to| to.value);
-    let ends = steps.filter(|(_, step)| step.ends_a_cook());
+    let ends = steps.filter(|(_, step)| step.names_an_inside());
     ends.max_by(|(_, a), (_, b)| compare(to(a), to(b))).map(|(n, _)| n)
 }
 

@@ -4,7 +4,7 @@ use uom::si::f64::{Mass, TemperatureInterval, Time};
 
 use crate::authority::{Authority, Profile};
 use crate::cite::{Cited, Date};
-use crate::cook::{Aim, Animals, Bird, Moisture};
+use crate::cook::{Aim, Animals, Bird, FSIS_COME_UP, Moisture};
 use crate::cure::{Additive, Analysis, Method, Premix, Pump};
 use crate::finding::{Place, Placed, Rule};
 use crate::food::Food;
@@ -447,9 +447,29 @@ pub struct Step {
 }
 
 impl Step {
-    /// Whether a cook ends with it: it heats, and says to which inside temperature.
-    pub(super) const fn ends_a_cook(&self) -> bool {
+    /// Whether it heats, and says to which inside temperature.
+    pub(super) const fn names_an_inside(&self) -> bool {
         self.kind.heats() && self.to.is_some()
+    }
+
+    /// Whether a cook ends with it: it heats, to an inside temperature above those in which what lives in
+    /// food grows.
+    pub(super) fn ends_a_cook(&self) -> bool {
+        self.names_an_inside() && !self.stays_lukewarm()
+    }
+
+    /// Whether the inside is not brought out of the temperatures of the come-up clock.
+    pub(super) fn stays_lukewarm(&self) -> bool {
+        let band = FSIS_COME_UP.value.high_fahrenheit;
+        self.to.is_some_and(|to| to.value.on(Scale::Fahrenheit).value() < band)
+    }
+
+    /// Its time, with that for which the inside is held at its end.
+    pub(super) fn lasts(&self) -> Option<Range<Time>> {
+        match (self.time, self.hold) {
+            (Some(time), Some(hold)) => time.value.plus(hold.value).ok(),
+            (time, hold) => time.or(hold).map(|time| time.value),
+        }
     }
 }
 

@@ -2,7 +2,7 @@
 
 use uom::si::f64::Time;
 
-use super::check::{analysed_brine, warms};
+use super::check::{analysed_brine, is_warm, warms};
 use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill;
@@ -11,7 +11,7 @@ use crate::food::Food;
 use crate::range::Range;
 use crate::shelf::{self, Packed};
 use crate::store::{self, Afterwards, Cold, FRESH_SAUCE, Keeping, Sauce, Thaw, Thawing, chart_row};
-use crate::units::{Amount, Reading, seconds};
+use crate::units::{Amount, Reading, days, seconds};
 
 impl Recipe<'_> {
     pub(super) fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
@@ -33,7 +33,13 @@ impl Recipe<'_> {
             let (cold, kept) = match (step.kind, &mut kept) {
                 (StepKind::Refrigerate, [kept, _]) => (Cold::Refrigerator, kept),
                 (StepKind::Freeze, [_, kept]) => (Cold::Freezer, kept),
-                _ => continue,
+                _ => {
+                    let cooked = cooked_at.is_some_and(|cook| n > cook);
+                    if waits_for_days(step) && (cooked || !ripens_in_the_cold(component)) {
+                        report(store::kept_otherwise(step.place));
+                    }
+                    continue;
+                }
             };
             // Days in two steps are days all the same.
             let so_far = kept.filter(|kept| kept.high() > seconds(0.0));
@@ -51,7 +57,7 @@ impl Recipe<'_> {
                 thermometer: self.instruments.thermometer,
                 time,
                 food: component.food,
-                raw: cooked_at.is_none_or(|cook| n < cook),
+                raw: component.food != Food::Leftovers && cooked_at.is_none_or(|cook| n < cook),
                 vacuum,
                 place: step.place,
             };
@@ -226,6 +232,22 @@ impl Recipe<'_> {
         let oil: Option<f64> = oil.sum();
         oil.is_none_or(|oil| others.sum::<f64>() <= oil)
     }
+}
+
+/// Whether a step that is no refrigerating leaves food in the cold for more than a day.
+fn waits_for_days(step: &Step) -> bool {
+    use StepKind::{Chill, Hold, Pack, Rest, Serve};
+    matches!(step.kind, Chill | Hold | Pack | Rest | Serve)
+        && step.at.is_some_and(|at| !is_warm(at.value))
+        && step.lasts().is_some_and(|time| time.high() > days(1.0))
+}
+
+/// Whether days in the cold make it what it is: in its cure, its brine, its acid, or as a cheese.
+fn ripens_in_the_cold(component: &Component<'_>) -> bool {
+    component.cure.is_some()
+        || component.food == Food::Cheese
+        || component.ingredients.iter().any(|ingredient| ingredient.in_pickle)
+        || component.steps.iter().any(|step| step.kind == StepKind::Ferment)
 }
 
 /// Whether it is a sauce of yogurt or cream with raw garlic or herbs.

@@ -55,7 +55,7 @@ impl Recipe<'_> {
         if component.food != Food::Fish {
             return;
         }
-        let ends = component.steps.iter().filter(|step| step.ends_a_cook());
+        let ends = component.steps.iter().filter(|step| step.names_an_inside());
         let hottest = ends.max_by(|a, b| compare(a.to.map(|to| to.value), b.to.map(|to| to.value)));
         // What is smoked or cooked besides is not only smoked cold, to whatever temperature.
         let heated = |step: &Step| matches!(step.kind, StepKind::Smoke | StepKind::Cook);

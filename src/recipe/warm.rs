@@ -305,8 +305,8 @@ impl Course<'_> {
         let hot = self.cooked(n) && !self.chilled(n);
         Warm {
             stay: Stay {
-                at: at.value,
-                time: step.time.map(|time| time.value),
+                at: step.to.filter(|_| step.stays_lukewarm()).unwrap_or(at).value,
+                time: step.lasts(),
                 was: if hot { Was::Hot } else { Was::Cold },
             },
             place: at.place,
@@ -403,6 +403,7 @@ fn takes_time(step: &Step) -> bool {
         // Chilled is chilled by its name, and a cook or a thaw by the fire takes its heat from there.
         StepKind::Chill => false,
         StepKind::Thaw if matches!(step.how, Some(Thawing::Cooking | Thawing::Microwave)) => false,
+        StepKind::Thaw if step.how != Some(Thawing::Refrigerator) => true,
         StepKind::Hold => !step.ends_a_cook(),
         StepKind::Ferment => true,
         // A rest goes on from the fire: of minutes nobody says how warm it is.

@@ -198,7 +198,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/slow-stages",
-        why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up, and one that does not say how warm it is, or how long it takes, may be long; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert.",
+        why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up, and one that does not say how warm it is, or how long it takes, may be long; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert. A step that keeps the inside lukewarm counts with all its time.",
         mend: "Shorten the stages in warm air, or chill the food and heat it faster; write `at` and `for` on each of them. Where cure, salt or acid are to make a long stage safe, have the process checked by a licensed process authority.",
         page: include_str!("../../references/pages/rules/cook/slow-stages.md"),
     },
@@ -324,7 +324,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "store/fridge-time",
-        why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has.",
+        why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has. More than a day in the cold under the name of another step is asked about too.",
         mend: "Write `for` on the step and `like` with the row for the food as you made it, and plan no more days than the report names; freeze what is left before they are over. A pack made at home without air keeps nothing longer.",
         page: include_str!("../../references/pages/rules/store/fridge-time.md"),
     },

@@ -56,6 +56,10 @@ const NOT_THIS: Missing = Missing::new(
     "a row of the chart that is about this food",
     "choose a row for the food as you made it; rows for factory-sealed and canned food are not for it",
 );
+const OTHERWISE: Missing = Missing::new(
+    "how long it keeps: days in the cold are judged on a step that refrigerates",
+    "write do = \"refrigerate\" on the step, with the row of the chart that it is like",
+);
 const COLDER: &str = "By its thermometer it may be a little warmer. Frozen food is safe so; it keeps its quality less long.";
 const OF_ANOTHER: &str = "The row is about another food, or about factory-sealed or canned food: its months are not those of this one.";
 const HOW_LONG: Missing = Missing::new("how long it is kept", "write for = \"… days\" on the step");
@@ -175,6 +179,12 @@ pub fn unanswered(place: Place) -> Finding {
         "an authority that says how long this keeps",
         "only the charts for homes in the United States, \"us-consumer\", are held here; elsewhere whoever decided how long it keeps is named under [[component.accept]], with the days",
     ))
+}
+
+/// The finding on food that is kept in the cold for days by another name than refrigerating.
+#[must_use]
+pub fn kept_otherwise(place: Place) -> Finding {
+    Finding::new(&FRIDGE_TIME, Verdict::Unproven).at(place).missing(OTHERWISE)
 }
 
 /// The row of the storage chart with this key that is in force on a day, by default

@@ -37,7 +37,9 @@ use crate::finding::Limit;
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
 
-pub use check::{Cold, Keeping, RULES, answers, chart_keys, chart_row, check, unanswered};
+pub use check::{
+    Cold, Keeping, RULES, answers, chart_keys, chart_row, check, kept_otherwise, unanswered,
+};
 pub use freezing::{
     EquivalentTime, Heats, LifeUsed, NotFreezing, Pack, PracticalLife, Shape, Span,
     equivalent_time, life_between, practical_life, q10,

@@ -15,8 +15,25 @@ const HEATS: &[StepKind] = &[StepKind::Smoke, StepKind::Cook, StepKind::Hold];
 const AIR: &[StepKind] =
     &[StepKind::Smoke, StepKind::Cook, StepKind::Hold, StepKind::ColdSmoke, StepKind::Ferment];
 
+const ALL_BUT_OPEN: &[StepKind] = &[
+    StepKind::Hold,
+    StepKind::Ferment,
+    StepKind::Smoke,
+    StepKind::ColdSmoke,
+    StepKind::Cook,
+    StepKind::Rest,
+    StepKind::Chill,
+    StepKind::Pack,
+    StepKind::Refrigerate,
+    StepKind::Freeze,
+    StepKind::Thaw,
+    StepKind::Serve,
+];
+
 /// Keys that no rule reads but on some steps: elsewhere they would be passed over.
-const BELONGS: [(&str, &[StepKind]); 9] = [
+const BELONGS: [(&str, &[StepKind]); 11] = [
+    ("at", ALL_BUT_OPEN),
+    ("for", ALL_BUT_OPEN),
     ("to", HEATS),
     ("hold", HEATS),
     ("come_up", HEATS),
@@ -63,6 +80,15 @@ pub(super) fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults)
         place: keys.place,
     };
     refuse_misplaced(keys, step.kind, faults);
+    if let (Some(Thawing::Microwave | Thawing::Cooking), Some(place)) =
+        (step.how, step.at.map(|at| at.place).or(step.time.map(|time| time.place)))
+    {
+        fault(
+            faults,
+            place,
+            "a thaw by the microwave or by cooking is part of the cook: it has no `at` and no `for`",
+        );
+    }
     if let (Some(at), Some(to)) = (step.at, step.to)
         && step.kind.heats()
         && at.value < to.value

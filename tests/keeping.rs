@@ -133,6 +133,11 @@ fn the_order_of_temperatures_does_not_matter_and_a_gap_is_not_filled() {
     let (one, other) = (of(&[(30.0, -12.0), (90.0, -20.0)]), of(&[(90.0, -20.0), (30.0, -12.0)]));
     assert!((one.unwrap() - other.unwrap()).abs() < 1e-15);
     assert_eq!(of(&[(30.0, -12.0), (1.0, -2.0), (30.0, -12.0)]), None);
+    // All of its life is one, and half of it a half.
+    let life = practical_life("ground beef", "practical storage life", celsius(-20.0)).unwrap();
+    let days_of_it = life.value / days(1.0).value;
+    assert!((of(&[(days_of_it, -20.0)]).unwrap() - 1.0).abs() < 1e-12);
+    assert!((of(&[(days_of_it / 2.0, -20.0)]).unwrap() - 0.5).abs() < 1e-12);
     assert_eq!(of(&[(-1.0, -12.0)]), None);
 }
 

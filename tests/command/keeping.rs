@@ -1003,6 +1003,7 @@ fn answers(food: &str, raw: bool, step_kind: &str, like: &str) -> bool {
 #[case("freeze", "freezer-chart/meat-uncooked-roasts", &["raw whole-meat"], &["whole-meat", "raw ground-meat"])]
 #[case("freeze", "freezer-chart/poultry-cooked", &["poultry", "ground-poultry"], &["raw poultry", "whole-meat"])]
 #[case("freeze", "freezer-chart/poultry-uncooked-whole", &["raw poultry"], &["poultry", "raw whole-meat"])]
+#[case("refrigerate", "ham/fresh-cooked", &["raw-ham"], &["raw raw-ham", "whole-meat"])]
 #[case("refrigerate", "ham-chart/fresh-uncured-ham-uncooked", &["raw raw-ham"], &["raw-ham", "raw whole-meat"])]
 #[case("refrigerate", "ham-chart/spiral-cut-ham-and-leftovers-of-consumer-cooked-ham", &["raw-ham"], &["raw raw-ham", "whole-meat"])]
 #[case("refrigerate", "ham-chart/cooked-ham-whole-store-wrapped", &[], &["raw-ham", "raw raw-ham"])]

@@ -121,3 +121,65 @@ fn what_is_no_cure_is_read(#[case] name: &str) {
 fn a_time_that_no_clock_would_count_is_refused(#[case] what: &str, #[case] more: &str) {
     assert_eq!(open("us-consumer", &[PORK, COOK, &step(what, more)]), None);
 }
+
+#[test]
+fn an_analysis_does_not_clear_what_surely_went_in() {
+    let belly = |grams: &str| {
+        format!(
+            "food = \"whole-meat\"\ncured_as = [\"fda/home-cure\"]\ncure = {{ method = \"dry-rub\", at = \"36 °F\", for = \"10 days\" }}\n\
+             analysis = {{ nitrite = \"20 mg/kg\", nitrate = \"20 mg/kg\", as = \"ions\" }}\n\
+             [[component.ingredient]]\nname = \"pork\"\nkind = \"meat\"\nfrom = \"pork\"\namount = \"5 kg\"\n\
+             [[component.ingredient]]\nname = \"premix\"\nkind = \"curing-premix\"\nstrength = {{ sodium-nitrite = \"6.25 %\" }}\namount = \"{grams}\"\n"
+        )
+    };
+    assert_eq!(open("us-fda", &[&belly("12 g")]), Some(vec!["cook/authority"]));
+    let ten_times = open("us-fda", &[&belly("160 g")]).unwrap();
+    assert!(ten_times.contains(&"cure/ingoing-nitrite"), "{ten_times:?}");
+}
+
+const COOLED: &str = "[[component.step]]\ndo = \"chill\"\nat = \"36 °F\"\nfor = \"22 h\"\n";
+
+fn rows(rows: &[(&str, &str)]) -> String {
+    let row = |(after, inside): &(&str, &str)| {
+        format!("[[component.cooling]]\nafter = \"{after}\"\ninside = \"{inside}\"\n")
+    };
+    rows.iter().map(row).collect()
+}
+
+#[test]
+fn what_warms_again_after_it_was_cooled_is_not_cooled() {
+    let steady = [("0 min", "165 °F"), ("60 min", "68 °F"), ("2 h", "36 °F")];
+    let again = [&steady[..], &[("10 h", "110 °F"), ("21 h", "36 °F")]].concat();
+    let between =
+        [("0 min", "165 °F"), ("60 min", "68 °F"), ("90 min", "100 °F"), ("3 h", "36 °F")];
+    let of = |curve: &[(&str, &str)]| {
+        let open = open("us-food-code-2022", &[PORK, COOK, COOLED, &rows(curve)]).unwrap();
+        open.contains(&"chill/cooling")
+    };
+    assert!(!of(&steady) && of(&again) && of(&between));
+}
+
+#[test]
+fn a_stated_way_up_of_days_is_asked_about_whoever_is_named() {
+    let slow = COOK.replace("hold = ", "come_up = \"40 h\"\nhold = ");
+    for held_to in ["us-consumer", "us-food-code-2022", "canada", "great-britain"] {
+        let open = open(held_to, &[PORK, &slow]).unwrap();
+        assert!(open.contains(&"cook/slow-stages"), "{held_to}: {open:?}");
+    }
+}
+
+#[test]
+fn a_pack_without_air_that_is_left_standing_is_asked_about() {
+    let pack = step("pack", "vacuum = true");
+    let frozen = step("freeze", "at = \"-4 °F\"\nfor = \"1 month\"");
+    let of = |parts: &[&str]| open("canada", parts).unwrap().contains(&"store/warm-time");
+    assert!(of(&[PORK, COOK, &pack]) && of(&[PORK, COOK, &pack, &step("serve", "")]));
+    assert!(!of(&[PORK, COOK, &pack, &frozen]) && !of(&[PORK, COOK, &pack, &step("open", "")]));
+}
+
+#[test]
+fn british_hours_of_display_are_not_for_raw_food() {
+    let raw = PORK.replace("whole-meat\"", "whole-meat\"\nraw = true");
+    let stands = step("rest", "at = \"37 °C\"\nfor = \"1 h\"");
+    assert_eq!(open("great-britain", &[&raw, &stands]), Some(vec!["store/warm-time"]));
+}

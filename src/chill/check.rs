@@ -24,6 +24,10 @@ pub const RULES: [Rule; 5] = [
     super::ferment::DEGREES,
 ];
 
+const AGAIN: Missing = Missing::new(
+    "that it stays cooled: after the end of this stretch it is warmer again",
+    "cool it in one go; what warmed again goes by its time in the warm, and to expert review",
+);
 const CURVE: Missing = Missing::new(
     "how the middle cools: its temperatures after the cook",
     "write them as [[component.cooling]] rows with after and inside, from above 135 °F down to 40 °F",
@@ -218,6 +222,14 @@ fn formula(needs: Needs, holds: &Holds) -> Verdict {
     each.min().unwrap_or(Verdict::Meets)
 }
 
+/// Whether it is warmer again after it was at the end of a leg.
+fn warms_again(curve: &[Point], leg: &Cited<Leg>) -> bool {
+    let end = |point: &Point| leg.value.to.on(point.scale()).value();
+    let value = |point: &Point| point.reading().map_or(f64::NAN, |reading| reading.value());
+    let mut later = curve.iter().skip_while(|point| value(point) > end(point));
+    later.any(|point| value(point) > end(point))
+}
+
 fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Finding {
     let scale = curve.first().map_or(Scale::Celsius, |point| point.scale());
     let off = cooling.thermometer.unwrap_or_default();
@@ -236,6 +248,9 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
     let Some(exact) = clock.time() else {
         return finding(Verdict::Unproven).missing(CURVE);
     };
+    if warms_again(curve, leg) {
+        return finding(Verdict::Unproven).missing(AGAIN);
+    }
     let time = whole_seconds(&exact);
     let verdict = limit.judge(&exact);
     let found = finding(verdict);

@@ -241,7 +241,11 @@ impl Process<'_> {
     /// expert: a screen, not a limit that is broken.
     #[must_use]
     pub fn check_slow(&self) -> Option<Finding> {
-        let time = self.in_warm_air()?;
+        // A time that somebody states counts where it is longer.
+        let time = match (self.in_warm_air(), self.come_up) {
+            (Some(air), Some(said)) if said.high() > air.high() => said,
+            (air, said) => air.or(said)?,
+        };
         let limit = Limit::AtMost(BAND.most);
         let finding = |verdict| {
             Finding::new(&SLOW, verdict).limit(limit).row(&FSIS_COME_UP.row).at(self.place)

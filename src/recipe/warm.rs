@@ -21,6 +21,10 @@ const UNJUDGED: Missing = Missing::new(
 
 const HOW_COLD: Missing =
     Missing::new("how cold it is where it is chilled", "write at = \"… °F\" on the step");
+const PACKED: Missing = Missing::new(
+    "how cold the pack without air is kept",
+    "write the step that refrigerates, freezes or opens it",
+);
 const HOW_WARM: Missing =
     Missing::new("how warm it is in this step", "write at = \"… °F\" on the step");
 const DRYING: Missing = Missing::new(
@@ -205,6 +209,9 @@ fn check_clocks(
     let place = course.component.place;
     let stable = course.component.needs_none(authority);
     stable.map(|cell| shelf::stable(cell, place)).into_iter().for_each(&mut *report);
+    if authority == Authority::GreatBritain && course.component.raw {
+        return;
+    }
     let code = authority.is_food_code();
     let counts = |stay: &&Warm| match stay.counted {
         Counted::ByAll => stable.is_none() || !stay.finished,
@@ -290,6 +297,9 @@ impl Course<'_> {
 
     /// What is missing of a step that does not say how warm it is.
     fn of_no_temperature(&self, n: usize, step: &Step) -> Option<Missing> {
+        if self.packs_and_leaves(n, step) {
+            return Some(PACKED);
+        }
         // Cooked food that is chilled somewhere: how cold it is there decides how long it may be.
         let cools = step.kind == StepKind::Chill
             && self.cooked(n)
@@ -299,6 +309,15 @@ impl Course<'_> {
             true => Some(HOW_COLD),
             false => (self.passes(n, step) && takes_time(step)).then_some(HOW_WARM),
         }
+    }
+
+    /// Whether it is a pack without air of which nothing says how it is kept, or that it is opened.
+    fn packs_and_leaves(&self, n: usize, step: &Step) -> bool {
+        use StepKind::{Chill, Freeze, Hold, Open, Refrigerate};
+        let kept = |step: &Step| matches!(step.kind, Chill | Freeze | Hold | Open | Refrigerate);
+        let later = self.component.steps.iter().skip(n.saturating_add(1));
+        let stable = self.somebody(|authority| self.component.needs_none(authority).is_some());
+        step.kind == StepKind::Pack && step.vacuum && !stable && !later.into_iter().any(kept)
     }
 
     fn stay(&self, n: usize, step: &Step, at: Placed<Reading>) -> Warm {
@@ -320,7 +339,11 @@ impl Course<'_> {
     }
 
     fn counted(&self, n: usize, step: &Step, at: Reading) -> Counted {
-        let says = |a| chill::says_how_long(a) || (self.exposed(n) && chill::says_exposure(a));
+        // The British hours are those of food on display, which nobody cooks afterwards.
+        let shown = |a| a != Authority::GreatBritain || !self.component.raw;
+        let says = |a| {
+            (chill::says_how_long(a) && shown(a)) || (self.exposed(n) && chill::says_exposure(a))
+        };
         let judged = step.kind != StepKind::Thaw && !self.ripens(n, step) && self.somebody(says);
         if self.smokes(step) {
             Counted::InSmoke

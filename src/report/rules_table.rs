@@ -102,7 +102,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cure/residue",
-        why: "What went in is not what is left: part of the nitrite is used up, and how much depends on acid, heat and time. Several authorities limit what an analysis of the finished product may find, some of them besides the ingoing limit. No recipe proves that, so without an analysis the rule stays unproven.",
+        why: "What went in is not what is left: part of the nitrite is used up, and how much depends on acid, heat and time. Several authorities limit what an analysis of the finished product may find, some of them besides the ingoing limit. No recipe proves that, so without an analysis the rule stays unproven. It is of one batch, and does not show what goes into the next.",
         mend: "Have the finished product analysed by a laboratory and write what it found under `analysis`, with `as = \"sodium-salts\"` or `as = \"ions\"`. Where too much is found, do not eat or sell the batch; have the process looked at by someone licensed to.",
         page: include_str!("../../references/pages/rules/cure/residue.md"),
     },
@@ -198,7 +198,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/slow-stages",
-        why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up, and one that does not say how warm it is, or how long it takes, may be long; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert. A step that keeps the inside lukewarm counts with all its time.",
+        why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up, and one that does not say how warm it is, or how long it takes, may be long; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert. A step that keeps the inside lukewarm counts with all its time. So does a way up that the recipe states itself.",
         mend: "Shorten the stages in warm air, or chill the food and heat it faster; write `at` and `for` on each of them. Where cure, salt or acid are to make a long stage safe, have the process checked by a licensed process authority.",
         page: include_str!("../../references/pages/rules/cook/slow-stages.md"),
     },
@@ -234,7 +234,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "chill/cooling",
-        why: "Cooking leaves the spores of some bacteria alive, and they grow fast in meat that cools slowly through the warm. So food that is cooked and then kept is cooled within clocks, each from one inside temperature down to another, and the warmest part counts. Not every authority has such clocks, and those that do have each their own; where none that you name has any, nothing is asked here, and slow cooling is no safer for it. A slower clock for cured meat counts only with what the meat must hold for it.",
+        why: "Cooking leaves the spores of some bacteria alive, and they grow fast in meat that cools slowly through the warm. So food that is cooked and then kept is cooled within clocks, each from one inside temperature down to another, and the warmest part counts. Not every authority has such clocks, and those that do have each their own; where none that you name has any, nothing is asked here, and slow cooling is no safer for it. A slower clock for cured meat counts only with what the meat must hold for it. What warms again after a stretch was cooled is not cooled.",
         mend: "Cut it smaller, spread it flat or use an ice bath, and start at once. Write how the middle cools as `[[component.cooling]]` rows with `after` and `inside`, from the cook down to the cold, and the tolerance of the probe as `thermometer`. Do not eat or sell food that broke a clock, unless an expert clears it: nothing that is reckoned here does.",
         page: include_str!("../../references/pages/rules/chill/cooling.md"),
     },

@@ -1,6 +1,7 @@
 use uom::si::f64::{Mass, Time};
 
 use super::document::{Component, CurePlan, Ingredient, Kind, Recipe, StepKind};
+use super::names::names_a_juice;
 use crate::cite::Row;
 use crate::cure::{
     self, Addition, Batch, Cure, GreenWeight, Method, NITRATE_PRACTICE, Pickle, PickleWeight,
@@ -279,31 +280,6 @@ fn juices(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
 /// Whether an ingredient is a plant that brings nitrite or nitrate, and nobody says how much.
 pub(super) fn brings_unknown(ingredient: &Ingredient<'_>) -> bool {
     ingredient.kind != Kind::CuringPremix && names_a_juice(&ingredient.name)
-}
-
-/// The beginnings of the names of plants that take up much nitrate.
-const PLANTS: [&str; 11] = [
-    "celer",
-    "chard",
-    "vegetable",
-    "beet",
-    "spinach",
-    "lettuce",
-    "rocket",
-    "arugula",
-    "rucola",
-    "parsley",
-    "mangold",
-];
-
-/// What is made of them where they cure: chopped, they season.
-const FORMS: [&str; 6] = ["powder", "juice", "ferment", "cultured", "extract", "concentrate"];
-
-fn names_a_juice(name: &str) -> bool {
-    let name = name.to_lowercase();
-    let mut words = name.split(|letter: char| !letter.is_alphanumeric());
-    let plant = words.any(|word| PLANTS.iter().any(|plant| word.starts_with(plant)));
-    plant && FORMS.iter().any(|form| name.contains(form))
 }
 
 /// Nitrate in what is cooked before it had a week to work.

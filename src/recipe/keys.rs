@@ -141,6 +141,11 @@ impl<'d, 'i> Keys<'d, 'i> {
         }
     }
 
+    /// The keys that are there, known or not.
+    pub(super) fn names(&self) -> impl Iterator<Item = &'d str> + use<'d, 'i> {
+        self.table.keys().map(|key| key.get_ref().as_ref())
+    }
+
     pub(super) fn value(&self, key: &str) -> Option<&'d Spanned<DeValue<'i>>> {
         debug_assert!(self.known.contains(&key));
         // Most keys are in most tables not there, and looking for each costs as much as all the rest.

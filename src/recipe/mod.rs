@@ -43,6 +43,7 @@ mod curing;
 mod document;
 mod keeping;
 mod keys;
+mod names;
 mod read;
 mod scale;
 mod smoking;

@@ -3,6 +3,7 @@ use crate::cure::{Level, Premix};
 use crate::range::bounds;
 use crate::recipe::document::{Animal, Ingredient, Kind};
 use crate::recipe::keys::{Faults, Keys, fault};
+use crate::recipe::names::names_a_cure;
 use crate::units::{
     Amount, Measures, read_amount, read_concentration, read_liquid_amount, read_mass,
 };
@@ -90,38 +91,6 @@ fn hydrated(keys: &Keys<'_, '_>, kind: Kind, faults: &mut Faults) -> bool {
         fault(faults, place, message);
     }
     hydrated
-}
-
-/// Whether a name speaks of nitrite or nitrate, in the words of the trade and of labels.
-fn names_a_cure(name: &str) -> bool {
-    let name = name.to_lowercase();
-    let says = |words: &[&str]| words.iter().any(|word| name.contains(word));
-    // "cured ham" is a food; "cure no. 1", "quick cure" and a powder by its number are not.
-    let cure = |word: &str| word.ends_with("cure");
-    let numbered =
-        says(&["#1", "#2", "# 1", "# 2", "no 1", "no 2", "no. 1", "no. 2", "nr. 1", "nr. 2", "№"]);
-    says(&[
-        "nitrit",
-        "nitrat",
-        "saltpet",
-        "salpet",
-        "salpêt",
-        "salitre",
-        "peklos",
-        "pökel",
-        "poekel",
-        "curing",
-        "pink salt",
-        "e249",
-        "e250",
-        "e251",
-        "e252",
-        "e 249",
-        "e 250",
-        "e 251",
-        "e 252",
-    ]) || numbered
-        || name.split(|c: char| !c.is_alphanumeric()).any(cure)
 }
 
 fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {

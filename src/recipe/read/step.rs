@@ -103,7 +103,8 @@ pub(super) fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults)
 }
 
 fn refuse_misplaced(keys: &Keys<'_, '_>, kind: StepKind, faults: &mut Faults) {
-    for (key, kinds) in BELONGS {
+    let belongs = |name: &str| BELONGS.into_iter().find(|(key, _)| *key == name);
+    for (key, kinds) in keys.names().filter_map(belongs) {
         let Some(value) = keys.value(key).filter(|_| !kinds.contains(&kind)) else { continue };
         let kinds: Vec<_> = kinds.iter().map(|kind| format!("\"{}\"", kind.key())).collect();
         faults.push(Fault {

@@ -103,3 +103,14 @@ fn what_could_mislead_is_refused(#[case] words: [&str; 3], #[case] named: &str) 
     let said = String::from_utf8(output.stderr).unwrap();
     assert!(said.contains(named), "{said}");
 }
+
+#[test]
+fn where_limits_go_by_product_the_product_decides() {
+    let meat = ["--held-to", "great-britain", "--meat", "2 kg", "--sodium-nitrite", "6.25 %"];
+    let plain = [&meat[..], &["--scale", "0.1 g", "--method", "ground"]].concat();
+    assert_eq!(dose(&plain).status.code(), Some(2), "of which product is not said");
+    let product = [&plain[..], &["--cured-as", "gb/meat-in-general"]].concat();
+    assert!(said(&product).starts_with("Weigh out at most"));
+    let unknown = [&plain[..], &["--cured-as", "gb/cheese-of-the-moon"]].concat();
+    assert_eq!(dose(&unknown).status.code(), Some(2));
+}

@@ -503,6 +503,17 @@ impl Finding {
         }
     }
 
+    /// Whether there is nothing to mend: it meets, and departs from no advice.
+    #[must_use]
+    pub fn is_met(&self) -> bool {
+        self.verdict == Verdict::Meets && !self.past_advice
+    }
+
+    /// What is not proven, for want of something.
+    pub(crate) fn unproven(rule: &'static Rule, missing: Missing, place: Place) -> Self {
+        Self::new(rule, Verdict::Unproven).missing(missing).at(place)
+    }
+
     /// A temperature held against a ceiling: *unproven* where it meets and nobody says how far the
     /// thermometer may be off.
     pub(crate) fn at_or_below(

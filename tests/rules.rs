@@ -7,21 +7,17 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use greenweight::finding::{Force, Rule};
-use greenweight::recipe::{RULES, Recipe};
-use greenweight::report::{Checkup, Format, Outcome, Part, Report};
+use greenweight::recipe::{Recipe, rules};
+use greenweight::report::{Checkup, Format, Outcome};
 use serde_json::Value;
 
 fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))
 }
 
-fn rules() -> impl Iterator<Item = Rule> {
-    RULES.into_iter().flatten().copied()
-}
-
 /// What `references/rules/` says of a rule.
 struct InWords {
-    rule: Rule,
+    rule: &'static Rule,
     entry: toml::Table,
 }
 
@@ -69,9 +65,8 @@ impl InWords {
         let recipe = Recipe::read(&text)
             .unwrap_or_else(|error| panic!("{}, {key}: {error}\n{text}", self.rule.id));
         let outcome = Outcome::Checked(Checkup::new("recipe.toml".into(), &text, recipe));
-        let mut report = Report::new(Format::Json, Vec::new()).unwrap();
-        report.add(Part::new(Format::Json, &outcome).unwrap()).unwrap();
-        let report: Value = serde_json::from_slice(&report.finish().unwrap().1).unwrap();
+        let (_, report) = Format::Json.report(&outcome).unwrap();
+        let report: Value = serde_json::from_str(&report).unwrap();
         let found = report["files"][0]["findings"].as_array().unwrap().clone();
         found.into_iter().filter(|finding| finding["rule"] == self.rule.id).collect()
     }
@@ -85,7 +80,7 @@ fn as_text(value: &toml::Value) -> &str {
     value.as_str().expect("a change is text")
 }
 
-/// Every rule with its words, in the order of [`RULES`].
+/// Every rule with its words, in the order of [`rules`].
 fn in_words() -> Vec<InWords> {
     let mut entries = BTreeMap::new();
     for file in std::fs::read_dir(root().join("references/rules")).unwrap() {
@@ -119,7 +114,7 @@ fn departs(rule: &Rule, finding: &Value) -> bool {
 #[test]
 fn every_rule_has_a_recipe_that_meets_it_one_that_breaks_it_and_one_that_leaves_it_unproven() {
     for words in in_words() {
-        let (rule, id) = (&words.rule, words.rule.id);
+        let (rule, id) = (words.rule, words.rule.id);
         assert!(!words.text("why").is_empty() && !words.text("mend").is_empty(), "{id}");
         let met = words.findings("meets");
         let meets = |f: &Value| f["verdict"] == "meets" && f["past_advice"] == false;
@@ -197,7 +192,7 @@ fn force(rule: &Rule) -> &'static str {
 
 fn page(words: &InWords) -> String {
     let mut out = String::new();
-    let rule = &words.rule;
+    let rule = words.rule;
     writeln!(out, "<!-- Made from references/rules by tests/rules.rs. Do not edit. -->\n").unwrap();
     writeln!(out, "# {}: {}\n", rule.id, rule.asks).unwrap();
     writeln!(out, "{}.\n\n{}\n", capital(force(rule)), words.text("why")).unwrap();
@@ -267,7 +262,7 @@ fn index(all: &[InWords]) -> String {
         }
         let shown = |key: &str| if words.entry.contains_key(key) { "shown" } else { "never" };
         let met = if words.silent() { "shown, says nothing" } else { "shown" };
-        let force = force(&words.rule).split(':').next().unwrap();
+        let force = force(words.rule).split(':').next().unwrap();
         writeln!(
             out,
             "| [{}]({of}/{name}.md) | {} | {force} | {met} | {} | {} |",

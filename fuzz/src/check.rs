@@ -2,9 +2,7 @@ use std::path::PathBuf;
 
 use greenweight::finding::{Force, Verdict};
 use greenweight::recipe::{Checked, Recipe};
-use greenweight::report::{
-    Checkup, Format, Layout, Outcome, Part, Report, Unread, labels, to_html,
-};
+use greenweight::report::{Checkup, Format, Layout, Outcome, Unread, labels, to_html};
 use serde_json::Value;
 
 use crate::recipe::faults_have_places;
@@ -35,10 +33,7 @@ pub fn check(bytes: &[u8]) {
     let (report, sarif) = (json(&report), json(&sarif));
     let Outcome::Checked(checkup) = &outcome else { return };
     assert!(to_html(checkup).ends_with("</html>"));
-    let open = |checked: &&Checked| {
-        checked.finding.verdict != Verdict::Meets || checked.finding.past_advice
-    };
-    let open = checkup.findings.iter().filter(open).count();
+    let open = checkup.findings.iter().filter(|checked| !checked.finding.is_met()).count();
     assert_eq!(sarif["runs"][0]["results"].as_array().map(Vec::len), Some(open));
 
     for label in labels(checkup) {
@@ -60,12 +55,8 @@ pub fn check(bytes: &[u8]) {
 /// The same as text, JSON, SARIF and JUnit.
 fn reports(outcome: &Outcome<'_>) -> [String; 4] {
     let narrow = Layout { width: 40, ..Layout::default() };
-    [Format::Text(narrow), Format::Json, Format::Sarif, Format::Junit].map(|format| {
-        let mut report = Report::new(format, Vec::new()).expect("memory");
-        report.add(Part::new(format, outcome).expect("a part")).expect("memory");
-        let (_, bytes) = report.finish().expect("memory");
-        String::from_utf8(bytes).expect("a report is text")
-    })
+    let formats = [Format::Text(narrow), Format::Json, Format::Sarif, Format::Junit];
+    formats.map(|format| format.report(outcome).expect("a report is text").1)
 }
 
 fn json(text: &str) -> Value {

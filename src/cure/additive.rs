@@ -216,14 +216,14 @@ pub(super) fn check(
         if here {
             accelerators(batch, first, day, report);
         } else {
-            report(unproven(&ACCELERATOR, ELSEWHERE, first.place));
+            report(Finding::unproven(&ACCELERATOR, ELSEWHERE, first.place));
         }
     }
     if let Some(first) = first(true) {
         if here {
             phosphates(batch, first, day, report);
         } else {
-            report(unproven(&PHOSPHATE, ELSEWHERE, first.place));
+            report(Finding::unproven(&PHOSPHATE, ELSEWHERE, first.place));
         }
     }
 }
@@ -240,7 +240,7 @@ fn accelerators(
         return;
     }
     if let Some(missing) = batch.unknowable() {
-        report(unproven(&ACCELERATOR, missing, first.place));
+        report(Finding::unproven(&ACCELERATOR, missing, first.place));
         return;
     }
     ascorbics(batch, day, report);
@@ -262,14 +262,14 @@ fn phosphates(
     let group = AdditiveGroup::Phosphates;
     if batch.method.is_some() || !batch.cures.is_empty() {
         match batch.unknowable() {
-            Some(missing) => report(unproven(&PHOSPHATE, missing, first.place)),
+            Some(missing) => report(Finding::unproven(&PHOSPHATE, missing, first.place)),
             None => each::<Phosphates>(batch, group, batch.method, day, report),
         }
         return;
     }
     let all = Batch { pickle: None, ..*batch };
     if let Some(missing) = all.no_level() {
-        report(unproven(&PHOSPHATE, missing, first.place));
+        report(Finding::unproven(&PHOSPHATE, missing, first.place));
         return;
     }
     let method = match (batch.is_pickled(), batch.food.is_ground()) {
@@ -284,10 +284,6 @@ fn phosphates(
             finding
         });
     });
-}
-
-fn unproven(rule: &'static Rule, missing: Missing, place: Place) -> Finding {
-    Finding::new(rule, Verdict::Unproven).missing(missing).at(place)
 }
 
 /// The rows for a group and a method, those of a named product before the general ones.

@@ -11,7 +11,7 @@ use super::table::{
 };
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
 use crate::food::Food;
 use crate::level::{Agent, InPremix, Level, NitriteSalts, OnGreenWeight};
 
@@ -76,7 +76,7 @@ pub fn check(
     let unknowable = batch.unknowable();
     if batch.food == Food::Bacon {
         match unknowable {
-            Some(missing) => report(unproven(&BACON_NITRITE, missing, batch.place)),
+            Some(missing) => report(Finding::unproven(&BACON_NITRITE, missing, batch.place)),
             None => {
                 let mut broken = false;
                 bacon::nitrite(batch, authority, day, &mut |finding| {
@@ -96,8 +96,8 @@ pub fn check(
     let (nitrite, nitrate) = (batch.total(Premix::nitrite), batch.total(Premix::nitrate));
     if nitrite.may_be() {
         let finding = match (unknowable, row(&US_INGOING_NITRITE, authority, batch.method, day)) {
-            (Some(missing), _) => unproven(&INGOING_NITRITE, missing, batch.place),
-            (None, None) => unproven(&INGOING_NITRITE, NO_ROW, batch.place),
+            (Some(missing), _) => Finding::unproven(&INGOING_NITRITE, missing, batch.place),
+            (None, None) => Finding::unproven(&INGOING_NITRITE, NO_ROW, batch.place),
             (None, Some(row)) => {
                 ceiling(batch, &INGOING_NITRITE, row.value.limit, &nitrite, Premix::nitrite)
                     .row(&row.row)
@@ -114,8 +114,8 @@ pub fn check(
         let row = row(&US_INGOING_NITRATE, authority, batch.method, day)
             .filter(|_| batch.food != Food::Poultry);
         report(match (unknowable, row) {
-            (Some(missing), _) => unproven(&INGOING_NITRATE, missing, batch.place),
-            (None, None) => unproven(&INGOING_NITRATE, NO_ROW, nitrate.place),
+            (Some(missing), _) => Finding::unproven(&INGOING_NITRATE, missing, batch.place),
+            (None, None) => Finding::unproven(&INGOING_NITRATE, NO_ROW, nitrate.place),
             (None, Some(row)) => {
                 ceiling(batch, &INGOING_NITRATE, row.value.limit, &nitrate, Premix::nitrate)
                     .row(&row.row)
@@ -123,10 +123,6 @@ pub fn check(
         });
     }
     residue::united_states(batch, report);
-}
-
-fn unproven(rule: &'static Rule, missing: Missing, place: Place) -> Finding {
-    Finding::new(rule, Verdict::Unproven).missing(missing).at(place)
 }
 
 /// Whether an authority has rules about curing such a batch. Those of the United States for
@@ -173,7 +169,7 @@ const AUTHORITY_OF_ADDITIVES: Missing = Missing::new(
 #[must_use]
 pub fn unanswered(batch: &Batch<'_>) -> Finding {
     let missing = if batch.cures.is_empty() { AUTHORITY_OF_ADDITIVES } else { AUTHORITY };
-    unproven(&ANSWERED, missing, batch.place)
+    Finding::unproven(&ANSWERED, missing, batch.place)
 }
 
 pub(super) fn row<A: Agent>(

@@ -44,6 +44,5 @@ fn is_broken_safety(finding: &Finding) -> bool {
 }
 
 fn may_be_accepted(finding: &Finding) -> bool {
-    let met = finding.verdict == Verdict::Meets && !finding.past_advice;
-    !met && !is_broken_safety(finding)
+    !finding.is_met() && !is_broken_safety(finding)
 }

@@ -6,7 +6,7 @@ use crate::units::Reading;
 use crate::{chill, cook, cure, fat, shelf, smoke, store};
 
 /// Every rule that can be reached from a recipe, room by room.
-pub const RULES: [&[Rule]; 10] = [
+pub static RULES: [&[Rule]; 10] = [
     &curing::RULES,
     &cure::RULES,
     &composing::RULES,
@@ -18,6 +18,11 @@ pub const RULES: [&[Rule]; 10] = [
     &store::RULES,
     &warm::RULES,
 ];
+
+/// The same, one after the other.
+pub fn rules() -> impl Iterator<Item = &'static Rule> {
+    RULES.iter().flat_map(|room| room.iter())
+}
 
 /// A finding and the component it is about.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -67,7 +72,7 @@ pub(super) fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
     Range::exactly(100.0 * salt / (salt + moisture)).ok()
 }
 
-/// Where the cook ends: at the last step that names an inside temperature, or by its record.
+/// Where the cook ends: at the last step that ends one, or by its record.
 pub(super) fn end_of_cook(component: &Component<'_>) -> Option<usize> {
     let recorded = !component.record.is_empty();
     let ends = |step: &Step| step.ends_a_cook() || (recorded && step.kind.heats());

@@ -10,9 +10,7 @@ use crate::units::{Reading, Time, seconds};
 
 impl Recipe<'_> {
     pub(super) fn check_cook(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_by_rule = component.food.is_meat()
-            || matches!(component.food, Food::Fish | Food::Eggs | Food::Casseroles);
-        if component.raw || !cooked_by_rule {
+        if component.raw || !cooked_by_rule(component.food) {
             return;
         }
         let hottest = hottest(component);
@@ -50,14 +48,10 @@ impl Recipe<'_> {
         {
             report(cook::unread_record(named.place));
         }
-        let cook = component.steps.iter().position(Step::ends_a_cook);
-        let served = component.steps.iter().position(|step| step.kind == StepKind::Serve);
-        if let (Some(cook), Some(served)) = (cook, served)
-            && served < cook
-        {
-            report(cook::served_raw(
-                component.steps.get(served).map_or(component.place, |s| s.place),
-            ));
+        let mut uncooked = component.steps.iter().take_while(|step| !step.ends_a_cook());
+        let served = uncooked.find(|step| step.kind == StepKind::Serve);
+        if let Some(served) = served.filter(|_| component.last_cook().is_some()) {
+            report(cook::served_raw(served.place));
         }
         if let Some(first) = broken_off(component) {
             let completes = match first.end {
@@ -147,9 +141,7 @@ impl Recipe<'_> {
         let Some(cold) = component.steps.iter().skip(cook).find(|step| chills(step)) else {
             return;
         };
-        let cools = component.food.is_meat()
-            || matches!(component.food, Food::Casseroles | Food::Fish | Food::Eggs);
-        if !cools {
+        if !cooked_by_rule(component.food) {
             return;
         }
         let curve = match component.cooling.as_slice() {
@@ -184,8 +176,13 @@ impl Recipe<'_> {
     }
 }
 
+/// Whether rules say how it is cooked, and how it cools.
+fn cooked_by_rule(food: Food) -> bool {
+    food.is_meat() || matches!(food, Food::Fish | Food::Eggs | Food::Casseroles)
+}
+
 /// The step that ends the hottest cook.
-fn hottest(component: &Component<'_>) -> Option<usize> {
+pub(super) fn hottest(component: &Component<'_>) -> Option<usize> {
     hottest_of(component.steps.iter().enumerate())
 }
 

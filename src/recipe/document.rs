@@ -464,6 +464,15 @@ impl Step {
         self.to.is_some_and(|to| to.value.on(Scale::Fahrenheit).value() < band)
     }
 
+    /// Whether what is in a pack without air is so after it.
+    pub(super) fn leaves_airless(&self, before: bool) -> bool {
+        match self.kind {
+            StepKind::Pack => self.vacuum,
+            StepKind::Open => false,
+            _ => before,
+        }
+    }
+
     /// Its time, with that for which the inside is held at its end.
     pub(super) fn lasts(&self) -> Option<Range<Time>> {
         match (self.time, self.hold) {
@@ -630,6 +639,22 @@ impl Component<'_> {
         };
         let Some(first) = birds.next().map(bird) else { return Bird::Other };
         if birds.all(|animal| bird(animal) == first) { first } else { Bird::Other }
+    }
+
+    /// Whether it lies in a pickle.
+    pub(super) fn has_pickle(&self) -> bool {
+        self.ingredients.iter().any(|ingredient| ingredient.in_pickle)
+    }
+
+    /// The last step that ends a cook.
+    pub(super) fn last_cook(&self) -> Option<usize> {
+        self.steps.iter().rposition(Step::ends_a_cook)
+    }
+
+    /// Whether a step smokes it cold: cheese has no other smoke.
+    pub(super) fn is_smoked_cold(&self, step: &Step) -> bool {
+        let cheese = self.food == Food::Cheese && step.kind == StepKind::Smoke;
+        cheese || step.kind == StepKind::ColdSmoke
     }
 
     /// Whether an ingredient of any of these kinds is in it.

@@ -15,7 +15,7 @@ use crate::units::{Amount, Reading, days, seconds};
 
 impl Recipe<'_> {
     pub(super) fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_at = component.steps.iter().rposition(Step::ends_a_cook);
+        let cooked_at = component.last_cook();
         let mut vacuum = false;
         let mut kept: [Option<Range<Time>>; 2] = [None, None];
         // Its own rule names the row.
@@ -25,11 +25,7 @@ impl Recipe<'_> {
                 // What is cooked has days of its own.
                 kept = [None, None];
             }
-            vacuum = match step.kind {
-                StepKind::Pack => step.vacuum,
-                StepKind::Open => false,
-                _ => vacuum,
-            };
+            vacuum = step.leaves_airless(vacuum);
             let (cold, kept) = match (step.kind, &mut kept) {
                 (StepKind::Refrigerate, [kept, _]) => (Cold::Refrigerator, kept),
                 (StepKind::Freeze, [_, kept]) => (Cold::Freezer, kept),
@@ -132,21 +128,16 @@ impl Recipe<'_> {
     }
 
     pub(super) fn check_thaws(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_at = component.steps.iter().rposition(Step::ends_a_cook);
+        let cooked_at = component.last_cook();
         let mut airless = false;
         for (n, step) in component.steps.iter().enumerate() {
-            airless = match step.kind {
-                StepKind::Pack => step.vacuum,
-                StepKind::Open => false,
-                _ => airless,
-            };
+            airless = step.leaves_airless(airless);
             if step.kind != StepKind::Thaw {
                 continue;
             }
             let later = || component.steps.iter().skip(n.saturating_add(1));
             let until = || later().take_while(|step| !step.ends_a_cook());
-            let cures =
-                component.cure.is_some() || component.ingredients.iter().any(|i| i.in_pickle);
+            let cures = component.cure.is_some() || component.has_pickle();
             // Days of two thaws are days all the same; how long the second one takes is its own matter.
             let waits = until()
                 .filter(|step| step.kind != StepKind::Thaw)
@@ -246,7 +237,7 @@ fn waits_for_days(step: &Step) -> bool {
 fn ripens_in_the_cold(component: &Component<'_>) -> bool {
     component.cure.is_some()
         || component.food == Food::Cheese
-        || component.ingredients.iter().any(|ingredient| ingredient.in_pickle)
+        || component.has_pickle()
         || component.steps.iter().any(|step| step.kind == StepKind::Ferment)
 }
 
@@ -264,7 +255,7 @@ fn plus(a: Option<Range<Time>>, b: Option<Range<Time>>) -> Option<Range<Time>> {
 
 /// Whether it is ready to eat after a step: cooked, or a food that needs no cook.
 fn ready_to_eat(component: &Component<'_>, n: usize) -> bool {
-    let cook = component.steps.iter().rposition(Step::ends_a_cook);
+    let cook = component.last_cook();
     let needs_none = matches!(component.food, Food::Cheese | Food::Sauce);
     !component.raw && (needs_none || cook.is_some_and(|cook| n > cook))
 }

@@ -95,6 +95,10 @@ pub(super) fn fault(faults: &mut Faults, place: Place, message: impl Into<String
 
 /// The known word nearest to one that is not known.
 pub(super) fn nearest<'k>(word: &str, known: impl IntoIterator<Item = &'k str>) -> Option<&'k str> {
+    // A word of a megabyte is not worth measuring against.
+    if word.len() > 64 {
+        return None;
+    }
     let near = known
         .into_iter()
         .map(|candidate| (strsim::damerau_levenshtein(word, candidate), candidate))
@@ -125,8 +129,8 @@ impl<'d, 'i> Keys<'d, 'i> {
             if self.known.contains(&name) {
                 continue;
             }
-            // A name of a megabyte is not worth measuring against, nor one after the last that is told.
-            let told = name.len() <= 64 && faults.len() < TOLD;
+            // Nor is one after the last that is told.
+            let told = faults.len() < TOLD;
             let near = if told { nearest(name, self.known.iter().copied()) } else { None };
             let help = match near {
                 Some(near) => format!("did you mean `{near}`?"),
@@ -445,7 +449,7 @@ pub(super) fn one_of<T: Copy>(
     let found = all.iter().copied().find(|&item| name(item) == text.text);
     if found.is_none() {
         let words = || all.iter().map(|&item| name(item));
-        let near = if text.text.len() > 64 { None } else { meant(text.text, &words) };
+        let near = meant(text.text, &words);
         let shown: String = text.text.chars().take(64).collect();
         faults.push(Fault {
             message: format!("`{key}` cannot be `{shown}`"),

@@ -49,7 +49,7 @@ mod scale;
 mod smoking;
 mod warm;
 
-pub use check::{Checked, RULES};
+pub use check::{Checked, RULES, rules};
 pub use document::{
     Accepted, Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe,
     RecordFile, Step, StepKind,

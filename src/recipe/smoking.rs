@@ -1,4 +1,5 @@
-use super::check::{analysed_brine, compare};
+use super::check::analysed_brine;
+use super::cooking::hottest;
 use super::document::{Component, Recipe, Step, StepKind};
 use crate::finding::Finding;
 use crate::food::Food;
@@ -7,9 +8,7 @@ use crate::smoke::{self, ColdSmoke, SmokedFish};
 impl Recipe<'_> {
     pub(super) fn check_smoke(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
         for (n, step) in component.steps.iter().enumerate() {
-            // Cheese has no hot smoke: every smoke of it is a cold one.
-            let cheese = component.food == Food::Cheese && step.kind == StepKind::Smoke;
-            if step.kind != StepKind::ColdSmoke && !cheese {
+            if !component.is_smoked_cold(step) {
                 continue;
             }
             let later = component.steps.iter().skip(n).any(|step| step.ends_a_cook());
@@ -55,8 +54,7 @@ impl Recipe<'_> {
         if component.food != Food::Fish {
             return;
         }
-        let ends = component.steps.iter().filter(|step| step.names_an_inside());
-        let hottest = ends.max_by(|a, b| compare(a.to.map(|to| to.value), b.to.map(|to| to.value)));
+        let hottest = hottest(component).and_then(|n| component.steps.get(n));
         // What is smoked or cooked besides is not only smoked cold, to whatever temperature.
         let heated = |step: &Step| matches!(step.kind, StepKind::Smoke | StepKind::Cook);
         let cold = hottest.is_none() && !component.steps.iter().any(heated);
@@ -79,7 +77,7 @@ impl Recipe<'_> {
         if let Some(cure) = component.cure {
             let time = cure.time.map(|time| time.value);
             report(smoke::check_brining(cure.at, time, off, cure.place));
-        } else if component.ingredients.iter().any(|ingredient| ingredient.in_pickle) {
+        } else if component.has_pickle() {
             // A brine without anything that cures is the first hold; a later one is time in the warm.
             let mut before = component.steps.iter().take_while(|step| !smokes(step));
             if let Some(step) = before.find(|step| step.kind == StepKind::Hold) {

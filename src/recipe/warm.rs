@@ -4,7 +4,6 @@ use crate::authority::Authority;
 use crate::chill::{self, Ferment, Stay, Was};
 use crate::cook;
 use crate::finding::{Finding, Force, Limit, Missing, Place, Placed, Rule, Verdict};
-use crate::food::Food;
 use crate::range::Range;
 use crate::shelf;
 use crate::smoke;
@@ -365,8 +364,7 @@ impl Course<'_> {
 
     /// Whether its time is that of a cold smoke: every smoke of cheese is one.
     fn smokes(&self, step: &Step) -> bool {
-        let cheese = self.component.food == Food::Cheese && step.kind == StepKind::Smoke;
-        (cheese || step.kind == StepKind::ColdSmoke) && !self.component.food.is_meat()
+        self.component.is_smoked_cold(step) && !self.component.food.is_meat()
     }
 
     /// What is cured or fermented and never cooked dries by rules of its own.

@@ -3,7 +3,8 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use super::{CAUTIONS, Checkup, Drawn, Lines, drawings, words};
 use crate::cite::{Row, Seen};
 use crate::cure::Pump;
-use crate::finding::{Finding, Force, Measure, Verdict};
+use crate::finding::{Finding, Measure, Place, Verdict};
+use crate::range::Range;
 use crate::recipe::{Checked, Component, CurePlan, Step};
 use crate::units::{Amount, Reading, Scale, Shown, Time, seconds, show_duration, show_mass};
 
@@ -110,9 +111,10 @@ struct Page<'p, 'a> {
 
 impl Page<'_, '_> {
     fn component(&self, n: usize, component: &Component<'_>, drawn: Option<&Drawn>) -> Markup {
-        let findings: Vec<_> = self.checkup.findings.iter().filter(|c| c.component == n).collect();
-        let general = findings.iter().filter(|checked| self.checkup.step_of(checked).is_none());
-        let general: Vec<_> = general.collect();
+        let of = self.checkup.findings.iter().filter(|checked| checked.component == n);
+        let findings: Vec<_> = of.map(|checked| (self.checkup.step_of(checked), checked)).collect();
+        let general = findings.iter().filter(|(step, _)| step.is_none());
+        let general: Vec<_> = general.map(|(_, checked)| *checked).collect();
         html! {
             section {
                 h2 { (component.name) }
@@ -151,7 +153,7 @@ impl Page<'_, '_> {
     }
 
     /// An amount as its document writes it.
-    fn written(&self, place: crate::finding::Place, amount: Option<Amount>) -> String {
+    fn written(&self, place: Place, amount: Option<Amount>) -> String {
         let text = self.checkup.text.get(place.start..place.end).unwrap_or_default();
         match amount {
             Some(_) if text.starts_with(['"', '\'']) => text.trim_matches(['"', '\'']).to_owned(),
@@ -160,14 +162,15 @@ impl Page<'_, '_> {
         }
     }
 
-    fn steps(&self, component: &Component<'_>, findings: &[&Checked]) -> Markup {
-        let axis = Axis::of(component, findings);
+    /// The steps, each with the findings that point into it.
+    fn steps(&self, component: &Component<'_>, findings: &[(Option<usize>, &Checked)]) -> Markup {
+        let axis = Axis::of(component, findings.iter().map(|(_, checked)| &checked.finding));
         let mut began = Some(0.0);
         html! {
             ol .steps {
                 @for (n, step) in component.steps.iter().enumerate() {
-                    @let of = findings.iter().filter(|c| self.checkup.step_of(c) == Some(n));
-                    @let of: Vec<_> = of.copied().collect();
+                    @let of = findings.iter().filter(|(at, _)| *at == Some(n));
+                    @let of: Vec<_> = of.map(|(_, checked)| *checked).collect();
                     li {
                         div {
                             div .what { (n.saturating_add(1)) ". " (step.kind.key().replace('-', " ")) }
@@ -199,13 +202,9 @@ impl Page<'_, '_> {
         };
         let word = if finding.past_advice { "past advice" } else { finding.verdict.words() };
         let (line, _) = self.lines.of(finding.place.start);
-        let force = match finding.rule.force {
-            Force::Safety => "",
-            Force::Quality => ", a limit of quality",
-            Force::Advice => ", advice",
-        };
+        let force = words::force(finding.rule);
         let rows: Vec<_> = finding.rows.into_iter().flatten().collect();
-        let open = accepted.is_some() || finding.past_advice || finding.verdict != Verdict::Meets;
+        let open = !finding.is_met();
         html! {
             details .finding.(class) open[open] id=[open.then(|| self.anchor(checked))] {
                 summary .head { (sign(finding.verdict)) " " (finding.rule.asks) ": " (word) }
@@ -298,10 +297,8 @@ fn begins(at: Option<f64>) -> String {
     }
 }
 
-fn time(range: crate::range::Range<Time>) -> String {
-    let (low, high) =
-        (show_duration(range.low()).to_string(), show_duration(range.high()).to_string());
-    if low == high { low } else { format!("{low} to {high}") }
+fn time(range: Range<Time>) -> String {
+    words::times(range.low(), range.high())
 }
 
 /// How a cure reaches the meat, in words.
@@ -310,7 +307,7 @@ fn cured(cure: &CurePlan) -> String {
     let percent = |pump: Pump| Shown::new(100.0 * pump.fraction(), "%");
     let taken = cure.taken_up.map(|taken| {
         let (low, high) = (percent(taken.low()).to_string(), percent(taken.high()).to_string());
-        let share = if low == high { low } else { format!("{low} to {high}") };
+        let share = words::ends(&low, &high);
         format!("{share} of green weight taken up")
     });
     let at = cure.at.map(|at| format!("at {}", at.value));
@@ -369,12 +366,15 @@ struct Axis {
 const WIDTH: f64 = 440.0;
 
 impl Axis {
-    fn of(component: &Component<'_>, findings: &[&Checked]) -> Option<Self> {
+    fn of<'f>(
+        component: &Component<'_>,
+        findings: impl Iterator<Item = &'f Finding>,
+    ) -> Option<Self> {
         let steps = component.steps.iter();
         let mut readings: Vec<Reading> =
             steps.flat_map(|step| [step.at, step.to]).flatten().map(|at| at.value).collect();
         let scale = readings.first()?.scale();
-        readings.extend(findings.iter().flat_map(|checked| limits(&checked.finding)));
+        readings.extend(findings.flat_map(limits));
         let values = || readings.iter().map(|reading| reading.on(scale).value());
         let (low, high) =
             (values().fold(f64::INFINITY, f64::min), values().fold(f64::NEG_INFINITY, f64::max));

@@ -16,13 +16,13 @@ pub struct InWords {
     pub page: &'static str,
 }
 
-/// What is said of a rule; every rule of [`RULES`](crate::recipe::RULES) has words.
+/// What is said of a rule; every rule of [`rules`](crate::recipe::rules) has words.
 ///
 /// ```
-/// use greenweight::recipe::RULES;
+/// use greenweight::recipe::rules;
 /// use greenweight::report::in_words;
 ///
-/// assert!(RULES.iter().flat_map(|room| room.iter()).all(|rule| in_words(rule).is_some()));
+/// assert!(rules().all(|rule| in_words(rule).is_some()));
 /// ```
 #[must_use]
 pub fn in_words(rule: &Rule) -> Option<&'static InWords> {

@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 
 use super::{Checkup, Lines, Unread, in_words, words};
 use crate::finding::{Force, Place, Rule, Verdict};
-use crate::recipe::{Checked, Fault, RULES};
+use crate::recipe::{Checked, Fault, rules};
 
 const SCHEMA: &str =
     "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
@@ -15,11 +15,11 @@ const PATH: &AsciiSet =
     &NON_ALPHANUMERIC.remove(b'/').remove(b'-').remove(b'_').remove(b'.').remove(b'~');
 
 pub(super) fn begin(out: &mut impl Write) -> io::Result<()> {
-    let rules: Vec<_> = every_rule().map(reporting).collect();
+    let described: Vec<_> = rules().map(reporting).collect();
     let driver = json!({
         "name": env!("CARGO_PKG_NAME"),
         "version": env!("CARGO_PKG_VERSION"),
-        "rules": rules,
+        "rules": described,
     });
     let driver = serde_json::to_string_pretty(&driver)?;
     write!(
@@ -39,10 +39,7 @@ pub(super) fn end(out: &mut impl Write, notifications: &str) -> io::Result<()> {
 /// The results of a document, apart by commas.
 pub(super) fn results(checkup: &Checkup<'_>) -> Result<String, serde_json::Error> {
     let lines = Lines::new(checkup.text);
-    let shown = |checked: &&Checked| {
-        checked.finding.verdict != Verdict::Meets || checked.finding.past_advice
-    };
-    let shown = checkup.findings.iter().filter(shown);
+    let shown = checkup.findings.iter().filter(|checked| !checked.finding.is_met());
     apart_by_commas(shown.map(|checked| result(checkup, checked, &lines)))
 }
 
@@ -55,11 +52,6 @@ pub(super) fn notifications(unread: &Unread) -> Result<String, serde_json::Error
 fn apart_by_commas(items: impl Iterator<Item = Value>) -> Result<String, serde_json::Error> {
     let items = items.map(|item| serde_json::to_string_pretty(&item));
     Ok(items.collect::<Result<Vec<_>, _>>()?.join(",\n"))
-}
-
-fn every_rule() -> impl Iterator<Item = &'static Rule> {
-    static EVERY: [&[Rule]; 10] = RULES;
-    EVERY.iter().flat_map(|room| room.iter())
 }
 
 fn reporting(rule: &Rule) -> Value {
@@ -87,7 +79,7 @@ fn result(checkup: &Checkup<'_>, checked: &Checked, lines: &Lines<'_>) -> Value 
         (Verdict::Breaks | Verdict::Unproven, _) => "warning",
         (Verdict::Meets, _) => "note",
     };
-    let index = every_rule().position(|rule| rule.id == finding.rule.id);
+    let index = rules().position(|rule| rule.id == finding.rule.id);
     let accepted = checkup.recipe.accepted(checked);
     let suppressed =
         accepted.map(|accepted| json!({ "kind": "inSource", "justification": accepted.reason }));

@@ -4,7 +4,7 @@ use anstyle::{AnsiColor, Style};
 
 use super::{CAUTIONS, Checkup, Lines, Summary, words};
 use crate::cite::Seen;
-use crate::finding::{Finding, Force, Verdict};
+use crate::finding::{Finding, Verdict};
 use crate::recipe::Checked;
 
 /// How a report for a person is set.
@@ -131,11 +131,7 @@ fn finding(
     let component = checkup.component(checked);
     let finding: &Finding = &checked.finding;
     let (line, _) = lines.of(finding.place.start);
-    let force = match finding.rule.force {
-        Force::Safety => "",
-        Force::Quality => ", a limit of quality",
-        Force::Advice => ", advice",
-    };
+    let force = words::force(finding.rule);
     let head =
         format!("{component}: {} [{}], line {line}{force}", finding.rule.asks, finding.rule.id);
     wrapped(out, layout, "  ", "    ", &head);

@@ -4,7 +4,7 @@ use core::cmp::Ordering;
 
 use uom::si::f64::{Mass, Time};
 
-use crate::finding::{Finding, Held, Limit, Measure, Mend};
+use crate::finding::{Finding, Force, Held, Limit, Measure, Mend, Rule};
 use crate::range::{Range, against};
 use crate::units::{
     MassUnit, Reading, Scale, Shown, ShownRange, seconds, show_duration, show_mass, show_mass_like,
@@ -65,8 +65,13 @@ fn one(measure: &Measure, finding: &Finding) -> String {
 }
 
 /// Two ends in words; of two that read the same, one.
-fn ends(low: &str, high: &str) -> String {
+pub(super) fn ends(low: &str, high: &str) -> String {
     if low == high { low.to_owned() } else { format!("{low} to {high}") }
+}
+
+/// A time between two ends.
+pub(super) fn times(low: Time, high: Time) -> String {
+    ends(&show_duration(low).to_string(), &show_duration(high).to_string())
 }
 
 fn between(found: &Range<Measure>, finding: &Finding) -> String {
@@ -75,13 +80,9 @@ fn between(found: &Range<Measure>, finding: &Finding) -> String {
         (Measure::Duration(a), Measure::Duration(b)) if b.is_infinite() => {
             format!("at least {}", show_duration(a))
         }
-        (Measure::Duration(a), Measure::Duration(b)) => {
-            ends(&show_duration(a).to_string(), &show_duration(b).to_string())
-        }
+        (Measure::Duration(a), Measure::Duration(b)) => times(a, b),
         (Measure::Held(a), Measure::Held(b)) if a < b => {
-            let times =
-                ends(&show_duration(a.time).to_string(), &show_duration(b.time).to_string());
-            format!("{times} at {}", reading(b.at))
+            format!("{} at {}", times(a.time, b.time), reading(b.at))
         }
         (Measure::Held(a), _) => held(&a),
         _ if number(&high).is_infinite() && number(&low) <= 0.0 => "an unknown level of".to_owned(),
@@ -91,6 +92,15 @@ fn between(found: &Range<Measure>, finding: &Finding) -> String {
         _ => beside(finding)
             .fold(ShownRange::new(number(&low), number(&high), unit(&low)), ShownRange::beside)
             .to_string(),
+    }
+}
+
+/// What missing a rule means, after its name; nothing where it is safety.
+pub(super) const fn force(rule: &Rule) -> &'static str {
+    match rule.force {
+        Force::Safety => "",
+        Force::Quality => ", a limit of quality",
+        Force::Advice => ", advice",
     }
 }
 

@@ -22,6 +22,19 @@ pub enum Format {
     Junit,
 }
 
+impl Format {
+    /// The report of one document alone.
+    ///
+    /// # Errors
+    /// As [`Part::new`].
+    pub fn report(self, outcome: &Outcome<'_>) -> io::Result<(Summary, String)> {
+        let mut report = Report::new(self, Vec::new())?;
+        report.add(Part::new(self, outcome)?)?;
+        let (summary, bytes) = report.finish()?;
+        Ok((summary, String::from_utf8(bytes).map_err(io::Error::other)?))
+    }
+}
+
 /// The part of a report that one document makes.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Part {

@@ -358,24 +358,16 @@ fn left_thawed(time: Range<Time>, piece: Option<Mass>) -> Range<Time> {
     let none = Time::default();
     let printed = THAW_TURKEY.iter().map(|row| row.value.refrigerator);
     let (least, longest) =
-        printed.fold((time.high(), none), |all, row| (shorter(all.0, row.0), longer(all.1, row.1)));
+        printed.fold((time.high(), none), |all, row| (all.0.min(row.0), all.1.max(row.1)));
     let usual = piece.map(|piece| {
         let usual = thaw_time(Thawing::Refrigerator, piece).map_or(none, |takes| takes.high());
         let turkey = thaw_turkey(piece).map_or(none, |row| row.value.refrigerator.1);
-        longer(longer(usual, turkey), least)
+        usual.max(turkey).max(least)
     });
     let beyond = |time: Time, takes: Option<Time>, otherwise: Time| {
-        longer(time - takes.unwrap_or(otherwise), none)
+        (time - takes.unwrap_or(otherwise)).max(none)
     };
     Range::ordered(beyond(time.low(), usual, longest), beyond(time.high(), usual, least))
-}
-
-fn shorter(a: Time, b: Time) -> Time {
-    if b < a { b } else { a }
-}
-
-fn longer(a: Time, b: Time) -> Time {
-    if b > a { b } else { a }
 }
 
 /// Whether the time is as long as such a piece takes: advice.

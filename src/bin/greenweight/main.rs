@@ -8,8 +8,8 @@ use clap::{Parser, Subcommand, ValueEnum};
 
 use greenweight::authority::Profile;
 use greenweight::finding::Force;
-use greenweight::recipe::RULES;
-use greenweight::report::{Checkup, Format, Layout, Outcome, Part, Report, in_words, labels};
+use greenweight::recipe::rules;
+use greenweight::report::{Checkup, Format, Layout, Outcome, in_words, labels};
 
 use check::{Drawings, check_all};
 use files::Document;
@@ -208,7 +208,7 @@ fn main() -> ExitCode {
         Verb::New { kind, into } => print_or_explain(new::start(kind.as_deref(), into.as_deref())),
         Verb::Mend { paths, write } => mend::mend_all(&paths, write),
         Verb::Label { path } => label_one(path),
-        Verb::Rules { rule } => print_or_explain(rules(rule.as_deref())),
+        Verb::Rules { rule } => print_or_explain(rules_in_words(rule.as_deref())),
         Verb::Profiles => print_or_explain(Ok(profiles())),
         Verb::Dose(dosing) => print_or_explain(dosing.answer()),
     }
@@ -228,8 +228,8 @@ fn print_or_explain(answer: Result<String, String>) -> ExitCode {
     }
 }
 
-fn rules(one: Option<&str>) -> Result<String, String> {
-    let mut all = RULES.iter().flat_map(|room| room.iter());
+fn rules_in_words(one: Option<&str>) -> Result<String, String> {
+    let mut all = rules();
     if let Some(id) = one {
         let words = all.find(|rule| rule.id == id).and_then(in_words);
         let words = words.ok_or_else(|| {
@@ -289,18 +289,14 @@ fn scale_one(path: PathBuf, times: f64, layout: Layout) -> ExitCode {
     };
     print!("{}", scale::in_words(&scaled, text, times));
     let checkup = Checkup::new(document.path.clone(), text, scaled.recipe);
-    let settled = checkup.settled();
-    print!("{}", as_text(checkup, layout));
-    if settled { ExitCode::SUCCESS } else { ExitCode::from(1) }
-}
-
-/// The report of one recipe for a person.
-fn as_text(checkup: Checkup<'_>, layout: Layout) -> String {
-    let format = Format::Text(layout);
-    let report = Report::new(format, Vec::new()).and_then(|mut report| {
-        report.add(Part::new(format, &Outcome::Checked(checkup))?)?;
-        report.finish()
-    });
-    // Writing to memory does not fail, and the text is text.
-    report.map_or(String::new(), |(_, text)| String::from_utf8_lossy(&text).into_owned())
+    match Format::Text(layout).report(&Outcome::Checked(checkup)) {
+        Ok((summary, text)) => {
+            print!("{text}");
+            if summary.settled() { ExitCode::SUCCESS } else { ExitCode::from(1) }
+        }
+        Err(error) => {
+            eprintln!("the report could not be written: {error}");
+            ExitCode::from(2)
+        }
+    }
 }

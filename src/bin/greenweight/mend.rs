@@ -42,32 +42,44 @@ pub(crate) fn mend_all(arguments: &[PathBuf], write: bool) -> ExitCode {
     }
 }
 
-/// The document with every change that helps: one at a time, and kept only where the check of the changed
-/// document finds less to mend and nothing else worse.
+/// The document with every change that helps, one at a time: the findings are gone through until none of their
+/// changes does.
 fn mended(document: &files::Document) -> String {
     let mut text = document.text.as_deref().unwrap_or_default().to_owned();
-    // Each change that is kept mends a finding, so there are no more than findings.
-    while let Some(better) = better(&document.path, &text) {
+    // Each change that is kept leaves less to mend, so there is an end.
+    while let Some(better) = gone_through(&document.path, &text) {
         text = better;
     }
     text
 }
 
-fn better(path: &Path, text: &str) -> Option<String> {
-    let document = files::Document { path: path.to_owned(), text: Ok(text.to_owned()) };
-    let Outcome::Checked(checkup) = document.check() else { return None };
-    let open = open(&checkup);
-    let findings = checkup.findings.iter().filter(|checked| {
-        let unmet = checked.finding.verdict != Verdict::Meets || checked.finding.past_advice;
-        unmet && checkup.recipe.accepted(checked).is_none()
-    });
-    findings.filter_map(|checked| changed(&checkup, checked)).find(|text| {
-        let changed = files::Document { path: path.to_owned(), text: Ok(text.clone()) };
-        match changed.check() {
-            Outcome::Checked(after) => helps(open, self::open(&after)),
-            Outcome::Unread(_) => false,
-        }
-    })
+/// The document after one way through its findings; `None` where no change helped.
+fn gone_through(path: &Path, text: &str) -> Option<String> {
+    let (mut better, mut from) = (None, 0);
+    loop {
+        let text = better.as_deref().unwrap_or(text);
+        let document = files::Document { path: path.to_owned(), text: Ok(text.to_owned()) };
+        let Outcome::Checked(checkup) = document.check() else { return better };
+        let open = open(&checkup);
+        let later = checkup.findings.iter().enumerate().skip(from);
+        let mut next =
+            later.filter_map(|(n, checked)| Some((n, helpful(&checkup, checked, open)?)));
+        let Some((n, text)) = next.next() else { return better };
+        (better, from) = (Some(text), n);
+    }
+}
+
+/// The document with the change of a finding, where the check of it finds less to mend and nothing else worse.
+fn helpful(checkup: &Checkup<'_>, checked: &Checked, open: [usize; 3]) -> Option<String> {
+    if checked.finding.is_met() || checkup.recipe.accepted(checked).is_some() {
+        return None;
+    }
+    let text = changed(checkup, checked)?;
+    let changed = files::Document { path: checkup.path.clone(), text: Ok(text.clone()) };
+    match changed.check() {
+        Outcome::Checked(after) if helps(open, self::open(&after)) => Some(text),
+        _ => None,
+    }
 }
 
 /// How many findings break, are unproven, and are past advice.
@@ -88,6 +100,7 @@ fn helps(before: [usize; 3], after: [usize; 3]) -> bool {
 /// The document with the one change that a finding computed, where it is a change of the document.
 fn changed(checkup: &Checkup<'_>, checked: &Checked) -> Option<String> {
     let finding = &checked.finding;
+    let mend = finding.mend?;
     let component = checkup.recipe.components.get(checked.component)?;
     let document = Document::parse(checkup.text).ok()?;
     let inside = |list: &str, n: usize| {
@@ -104,7 +117,7 @@ fn changed(checkup: &Checkup<'_>, checked: &Checked) -> Option<String> {
         let scale = ingredient.scale.or(checkup.recipe.instruments.scale);
         set(checkup.text, &inside("ingredient", n)?, "amount", &weighed(mass, scale, most))
     };
-    match finding.mend? {
+    match mend {
         Mend::UseAtMost(most) => of_ingredient(most, true),
         Mend::Weigh(mass) => of_ingredient(mass, false),
         Mend::CookTo(to) => of_step("to", to.to_string()),

@@ -6,14 +6,14 @@ mod ingredient;
 mod record;
 mod step;
 
-use super::check::RULES;
+use super::check::rules;
 use super::document::{Accepted, Component, Instruments, Kind, Proximates, Recipe};
 use super::keys::{Fault, Faults, Keys, TOLD, Unreadable, fault, nearest, one_of};
 use crate::authority::{Authority, Profile};
 use crate::cite::Date;
 use crate::cure::{Analysis, product_keys};
 use crate::fat::name_keys;
-use crate::finding::{Place, Placed, Rule};
+use crate::finding::{Place, Placed};
 use crate::food::Food;
 use crate::range::{Bounds, OutOfRange, Range, bounds};
 use crate::units::{Measures, read_concentration, read_concentrations, read_mass, read_tolerance};
@@ -330,15 +330,9 @@ fn accepted<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<Accepted<'i>
     let reason = keys.required_name("reason", faults);
     keys.required_name("rule", faults);
     let rule = keys.text("rule", faults)?;
-    static EVERY: [&[Rule]; 10] = RULES;
-    let all = || EVERY.iter().flat_map(|room| room.iter());
-    let found = all().find(|known| known.id == rule.text);
+    let found = rules().find(|known| known.id == rule.text);
     if found.is_none() {
-        let near = if rule.text.len() > 64 {
-            None
-        } else {
-            nearest(rule.text, all().map(|known| known.id))
-        };
+        let near = nearest(rule.text, rules().map(|known| known.id));
         let help = near.map_or("`greenweight rules` lists them all".to_owned(), |near| {
             format!("did you mean `{near}`?")
         });
@@ -365,7 +359,7 @@ fn products<I: Iterator<Item = &'static str>>(
         match known().find(|&name| name == text.text) {
             Some(name) => products.push(name),
             None => {
-                let near = if text.text.len() > 64 { None } else { nearest(text.text, known()) };
+                let near = nearest(text.text, known());
                 faults.push(Fault {
                     message: format!(
                         "`{key}` names a product of a {table} table, and there is none of this name"

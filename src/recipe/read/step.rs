@@ -51,7 +51,7 @@ pub(super) fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults)
     let like = keys.text("like", faults).and_then(|text| {
         let row = chart_row(text.text, date);
         if row.is_none() {
-            let near = if text.text.len() > 64 { None } else { nearest(text.text, chart_keys()) };
+            let near = nearest(text.text, chart_keys());
             faults.push(Fault {
                 message: "`like` names a row of the storage chart, and on the day of the recipe there is none of this name"
                     .to_owned(),

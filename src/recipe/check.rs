@@ -1,12 +1,23 @@
 use super::document::{Component, Recipe, Step, StepKind};
 use super::{composing, curing, warm};
-use crate::finding::{Finding, Limit, Rule};
+use crate::finding::{Finding, Force, Limit, Missing, Rule};
 use crate::range::Range;
 use crate::units::Reading;
 use crate::{chill, cook, cure, fat, shelf, smoke, store};
 
+const UNJUDGED: Rule =
+    Rule::new("recipe/unjudged", "component that a rule of safety judges", Force::Safety);
+
+const NO_RULE: Missing = Missing::new(
+    "a rule of safety that judges this component: none of this version has anything to say about it",
+    "write what is done with it: the steps that cook it, keep it cold or serve it, with at and for; where no rule is held for such food, have it checked by someone licensed to",
+);
+
+static OF_RECIPES: [Rule; 1] = [UNJUDGED];
+
 /// Every rule that can be reached from a recipe, room by room.
-pub static RULES: [&[Rule]; 10] = [
+pub static RULES: [&[Rule]; 11] = [
+    &OF_RECIPES,
     &curing::RULES,
     &cure::RULES,
     &composing::RULES,
@@ -40,7 +51,11 @@ impl Recipe<'_> {
     pub fn check(&self) -> Vec<Checked> {
         let mut findings = Vec::with_capacity(self.components.len().saturating_mul(8));
         for (index, component) in self.components.iter().enumerate() {
-            let mut report = |finding| findings.push(Checked { component: index, finding });
+            let mut judged = false;
+            let mut report = |finding: Finding| {
+                judged |= finding.rule.force == Force::Safety;
+                findings.push(Checked { component: index, finding });
+            };
             self.check_cure(component, &mut report);
             self.check_composition(component, &mut report);
             self.check_cook(component, &mut report);
@@ -52,6 +67,11 @@ impl Recipe<'_> {
             self.check_packs(component, &mut report);
             self.check_thaws(component, &mut report);
             self.check_sauce(component, &mut report);
+            // What no rule looks at is not fine: beside others it would be passed over.
+            if !judged {
+                let finding = Finding::unproven(&UNJUDGED, NO_RULE, component.place);
+                findings.push(Checked { component: index, finding });
+            }
         }
         findings
     }

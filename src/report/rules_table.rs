@@ -3,7 +3,13 @@
 use super::rules::InWords;
 
 #[rustfmt::skip]
-pub(super) static IN_WORDS: [InWords; 66] = [
+pub(super) static IN_WORDS: [InWords; 67] = [
+    InWords {
+        rule: "recipe/unjudged",
+        why: "A recipe of several parts is read part by part, and a part about which no rule of safety has anything to say would be passed over beside the others. That silence looks like an answer. This rule names such a part, and the recipe stays unproven however good the rest of it is.",
+        mend: "Write what is done with the part: the steps that cook it, keep it cold or serve it, with `at` and `for`. Where this version holds no rule for such food, have it checked by someone licensed to.",
+        page: include_str!("../../references/pages/rules/recipe/unjudged.md"),
+    },
     InWords {
         rule: "cure/premix",
         why: "Nitrite is what keeps the worst spores from growing in a sausage or a ham that is warm for hours. A recipe that says \"cure\" and names nothing that brings nitrite or nitrate may rest on a protection that is not there. The rule asks that whatever is called a cure has something in it that cures.",

@@ -20,7 +20,7 @@ use core::fmt;
 use uom::si::f64::{Mass, TemperatureInterval, Time};
 use uom::si::{Dimension, Quantity, Units};
 
-use crate::cite::Row;
+use crate::cite::{Row, Seen};
 use crate::range::{Range, against};
 use crate::units::{PrintedTemperature, Reading, Scale};
 
@@ -429,6 +429,12 @@ pub(crate) const THERMOMETER: Missing = Missing::new(
     "write its tolerance under [instruments], as thermometer = \"2 °F\"",
 );
 
+/// What is missing where a limit of safety would be met that nobody read.
+pub(crate) const REMEMBERED: Missing = Missing::new(
+    "somebody who read the limit: its figure is from memory",
+    "read it in its document and write [[confirmed]] with the row, what it prints, the document, the place and the day; or have it checked by someone licensed to",
+);
+
 /// A stretch of a document, in bytes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -507,6 +513,18 @@ impl Finding {
     #[must_use]
     pub fn is_met(&self) -> bool {
         self.verdict == Verdict::Meets && !self.past_advice
+    }
+
+    /// Memory never meets: a met limit of safety that rests on a row from memory is *unproven*, unless somebody
+    /// confirmed the row.
+    #[must_use]
+    pub fn unless_remembered(self, confirmed: impl Fn(&Row) -> bool) -> Self {
+        let remembered = |row: &Row| row.citation.seen == Seen::Memory && !confirmed(row);
+        let rests = self.verdict == Verdict::Meets && self.rule.force == Force::Safety;
+        if rests && self.rows.into_iter().flatten().any(remembered) {
+            return Self { verdict: Verdict::Unproven, ..self }.missing(REMEMBERED);
+        }
+        self
     }
 
     /// What is not proven, for want of something.

@@ -1,4 +1,4 @@
-use uom::si::f64::TemperatureInterval;
+use uom::si::f64::{TemperatureInterval, Time};
 
 use super::clock::{Leg, LegClock};
 use super::table::{
@@ -10,7 +10,7 @@ use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict};
 use crate::range::Range;
 use crate::trace::{Point, Segment, whole_seconds};
-use crate::units::Scale;
+use crate::units::{PrintedTemperature, Scale};
 
 const COOLING: Rule =
     Rule::new("chill/cooling", "cooled fast enough after the cook", Force::Safety);
@@ -28,6 +28,17 @@ const AGAIN: Missing = Missing::new(
     "that it stays cooled: after the end of this stretch it is warmer again",
     "cool it in one go; what warmed again goes by its time in the warm, and to expert review",
 );
+const STANDS: Missing = Missing::new(
+    "that it goes on cooling down to 40 °F: it stands still, or takes too long after the last stretch",
+    "go on chilling it down to 40 °F without a stop, and write the temperatures as [[component.cooling]] rows",
+);
+const NOBODY: Missing = Missing::new(
+    "an authority that says how fast cooked food is cooled: the schedule below is that of another, and it is not kept",
+    "cool it as the schedule asks, in shallow pans or small pieces, or add the authority you cook under to held_to",
+);
+/// Food that is no colder after so long, in seconds, stands still. No document prints it: it is a screen, as long as
+/// readings by hand may lie apart.
+const STANDSTILL: f64 = 3600.0;
 const CURVE: Missing = Missing::new(
     "how the middle cools: its temperatures after the cook",
     "write them as [[component.cooling]] rows with after and inside, from above 135 °F down to 40 °F",
@@ -37,6 +48,8 @@ const CONDITIONS: Missing = Missing::new(
     "a cured schedule counts only with its conditions: write the cure, the accelerator, or an analysis",
 );
 const REVIEW: &str = "Out of its limits a product goes to expert review. No computation clears it.";
+
+const UPHELD: &str = "The edition in force was not read. This row prints the same figure or a stricter one, and judges beside what is remembered of it.";
 
 const CURED_TOO: &str = "The schedule is that of uncured meat. Of the slower one for cured meat the stages were not read, and cured meat is held to this one. Out of its limits a product goes to expert review. No computation clears it.";
 
@@ -99,19 +112,65 @@ impl Formula {
 /// Conditions of which one is enough; none for a schedule of any product.
 type Needs = &'static [Cited<Formula>];
 
-/// A schedule: its name, the table of its legs, and what a product must hold for it.
-type Schedule = (&'static str, &'static [Cited<Leg>], Needs);
+/// A way of cooling that an authority prints.
+struct Schedule {
+    /// Its name in the table of its legs.
+    name: &'static str,
+    legs: &'static [Cited<Leg>],
+    /// What a product must hold for it.
+    needs: Needs,
+    /// From the start of which leg on, counted from zero, the food falls without a stop down to the cold.
+    falls_from: Option<usize>,
+    /// Schedules of the same subject that were read or reported and print the same or less. Where this one is
+    /// from memory, they judge beside it and are named.
+    upheld_by: &'static [&'static str],
+}
+
+impl Schedule {
+    const fn of_any_product(name: &'static str, legs: &'static [Cited<Leg>]) -> Self {
+        Self { name, legs, needs: &[], falls_from: None, upheld_by: &[] }
+    }
+
+    /// Its legs on a day.
+    fn on(&self, day: Option<Date>) -> impl Iterator<Item = &'static Cited<Leg>> {
+        self.legs
+            .iter()
+            .filter(move |leg| leg.value.schedule == self.name && leg.row.in_force.on(day))
+    }
+
+    /// The legs that uphold it, of any edition.
+    fn upholding(&self) -> impl Iterator<Item = &'static Cited<Leg>> {
+        self.legs.iter().filter(|leg| self.upheld_by.contains(&leg.value.schedule))
+    }
+}
 
 static FSIS: [Schedule; 5] = [
-    ("fsis-2021-1.1", &COOLING_US, &[]),
-    ("fsis-2021-1.2", &COOLING_US, &[]),
-    ("fsis-2021-2", &COOLING_US, &[]),
-    ("fsis-2021-3-cured", &COOLING_US, &CURED_CONDITIONS),
-    ("fsis-2021-4-cured-salt", &COOLING_US, &SLOW_COOL_CONDITIONS),
+    Schedule {
+        upheld_by: &["fsis-1999-1"],
+        ..Schedule::of_any_product("fsis-2021-1.1", &COOLING_US)
+    },
+    Schedule::of_any_product("fsis-2021-1.2", &COOLING_US),
+    Schedule {
+        falls_from: Some(2),
+        upheld_by: &["fsis-1999-2", "fsis-1999-2-warning"],
+        ..Schedule::of_any_product("fsis-2021-2", &COOLING_US)
+    },
+    Schedule {
+        needs: &CURED_CONDITIONS,
+        upheld_by: &["fsis-1999-cured"],
+        ..Schedule::of_any_product("fsis-2021-3-cured", &COOLING_US)
+    },
+    Schedule {
+        needs: &SLOW_COOL_CONDITIONS,
+        // Of the conditions on how it cools, the other one is about the surface, which no row here shows.
+        falls_from: Some(0),
+        upheld_by: &["california-910.15-b-cured-slow"],
+        ..Schedule::of_any_product("fsis-2021-4-cured-salt", &COOLING_US)
+    },
 ];
-static RETAIL: [Schedule; 1] = [("food-code", &FOOD_CODE_COOLING, &[])];
-static AUSTRALIAN: [Schedule; 1] = [("australia", &AUSTRALIA, &[])];
-static BRITISH: [Schedule; 1] = [("uncured-maximum", &UNITED_KINGDOM, &[])];
+static RETAIL: [Schedule; 1] = [Schedule::of_any_product("food-code", &FOOD_CODE_COOLING)];
+static AUSTRALIAN: [Schedule; 1] = [Schedule::of_any_product("australia", &AUSTRALIA)];
+static BRITISH: [Schedule; 1] = [Schedule::of_any_product("uncured-maximum", &UNITED_KINGDOM)];
 
 /// The schedules of an authority. Each is enough by itself.
 fn schedules(authority: Authority) -> &'static [Schedule] {
@@ -145,13 +204,12 @@ pub fn answers(authority: Authority) -> bool {
 /// ```
 pub fn legs(authority: Authority, finding: &Finding) -> impl Iterator<Item = &'static Cited<Leg>> {
     let row = finding.rows.into_iter().flatten().next();
-    let judged = |leg: &&Cited<Leg>| row.is_some_and(|row| row.key == leg.row.key);
-    let all = move || schedules(authority).iter().flat_map(|(_, rows, _)| rows.iter());
-    let schedule = all().find(judged).map(|leg| leg.value.schedule);
+    let judged = move |leg: &&Cited<Leg>| row.is_some_and(|row| row.key == leg.row.key);
     // Several schedules may lie in one table.
-    let table = schedules(authority).iter().find(|(name, ..)| Some(*name) == schedule);
-    let rows = table.map_or(&[][..], |(_, rows, _)| rows);
-    rows.iter().filter(move |leg| Some(leg.value.schedule) == schedule)
+    let tables = || schedules(authority).iter().map(|schedule| schedule.legs);
+    let table = tables().find(|legs| legs.iter().any(|leg| judged(&leg))).unwrap_or_default();
+    let schedule = table.iter().find(judged).map(|leg| leg.value.schedule);
+    table.iter().filter(move |leg| Some(leg.value.schedule) == schedule)
 }
 
 /// Whether the schedules of an authority are for any cooked food, and not for meat alone.
@@ -175,39 +233,14 @@ pub struct Cooling<'a> {
 
 /// Holds a cooling curve against the schedules of an authority on a day: the best of them counts,
 /// and of that its worst leg is reported.
+///
+/// A schedule that is from memory is held beside one that was read or reported and prints the same or less, where
+/// there is one: both must be kept, and the second is named.
 #[must_use]
 pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> Option<Finding> {
-    let unproven =
-        |missing| Finding::new(&COOLING, Verdict::Unproven).missing(missing).at(cooling.place);
-    let mut best: Option<Finding> = None;
-    for (name, rows, needs) in schedules(authority) {
-        let legs =
-            rows.iter().filter(|row| row.value.schedule == *name && row.row.in_force.on(day));
-        let formula = formula(needs, &cooling.holds);
-        let mut worst: Option<Finding> = None;
-        for leg in legs {
-            let finding = match cooling.curve {
-                [] => unproven(CURVE).row(&leg.row).limit(Limit::AtMost(leg.value.most)),
-                curve => judge(cooling, curve, leg),
-            };
-            if worst.is_none_or(|worst| finding.verdict > worst.verdict) {
-                worst = Some(finding);
-            }
-        }
-        let Some(worst) = worst else { continue };
-        // A condition that is not proven leaves the schedule unproven, whatever the clocks say.
-        let finding = match formula {
-            Verdict::Meets => worst,
-            Verdict::Breaks => Finding { verdict: Verdict::Breaks, ..worst },
-            Verdict::Unproven if worst.verdict == Verdict::Meets => {
-                Finding { verdict: Verdict::Unproven, ..worst }.missing(CONDITIONS)
-            }
-            Verdict::Unproven => worst,
-        };
-        if best.is_none_or(|best| finding.verdict < best.verdict) {
-            best = Some(finding);
-        }
-    }
+    let judged = schedules(authority).iter().filter_map(|schedule| cooling.by(schedule, day));
+    // Of two that answer the same the first is named.
+    let best = judged.reduce(|best, other| if other.verdict < best.verdict { other } else { best });
     best.map(|finding| match finding.verdict {
         Verdict::Meets => finding,
         _ if authority == Authority::GreatBritain && cooling.holds.nitrite.is_some() => {
@@ -217,17 +250,135 @@ pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> 
     })
 }
 
+/// What a cooling curve shows where none of the authorities held says how fast food is cooled: nothing where it keeps
+/// a schedule that is held here, whoever prints it; otherwise it is unproven beside the one it comes nearest to.
+#[must_use]
+pub fn check_unheld(cooling: &Cooling<'_>, day: Option<Date>) -> Option<Finding> {
+    let found = Authority::ALL.into_iter().filter_map(|authority| check(cooling, authority, day));
+    let best =
+        found.reduce(|best, other| if other.verdict < best.verdict { other } else { best })?;
+    let unproven = Finding { verdict: Verdict::Unproven, mend: None, ..best };
+    (best.verdict != Verdict::Meets).then(|| unproven.missing(NOBODY).note(REVIEW))
+}
+
+impl Cooling<'_> {
+    /// One schedule, by its worst leg; `None` where it is not in force.
+    fn by(&self, schedule: &Schedule, day: Option<Date>) -> Option<Finding> {
+        let judged = |leg: &'static Cited<Leg>| match self.curve {
+            [] => Finding::unproven(&COOLING, CURVE, self.place)
+                .row(&leg.row)
+                .limit(Limit::AtMost(leg.value.most)),
+            curve => judge(self, curve, leg),
+        };
+        let worst = |worst: Finding, other: Finding| {
+            if other.verdict > worst.verdict { other } else { worst }
+        };
+        let own = schedule.on(day).map(judged).reduce(worst)?;
+        let legs = match schedule.upholding().map(judged).reduce(worst) {
+            // Both are kept: the one that somebody read is named.
+            Some(upheld) if upheld.verdict >= own.verdict => upheld.note(UPHELD),
+            _ => own,
+        };
+        let finding = match (legs.verdict, self.falls(schedule, day)) {
+            (Verdict::Meets, Err(missing)) => {
+                Finding { verdict: Verdict::Unproven, ..legs }.missing(missing)
+            }
+            _ => legs,
+        };
+        // A condition that is not proven leaves the schedule unproven, whatever the clocks say.
+        Some(match formula(schedule.needs, &self.holds) {
+            Verdict::Meets => finding,
+            Verdict::Breaks => Finding { verdict: Verdict::Breaks, ..finding },
+            Verdict::Unproven if finding.verdict == Verdict::Meets => {
+                Finding { verdict: Verdict::Unproven, ..finding }.missing(CONDITIONS)
+            }
+            Verdict::Unproven => finding,
+        })
+    }
+
+    /// Whether the food falls without a stop from where the schedule asks for it down to the cold.
+    fn falls(&self, schedule: &Schedule, day: Option<Date>) -> Result<(), Missing> {
+        let Some(from) = schedule.falls_from else { return Ok(()) };
+        let off = self.thermometer.unwrap_or_default();
+        match (schedule.on(day).nth(from), schedule.on(day).last(), to_the_cold()) {
+            (Some(leg), ..) => falls(self.curve, leg.value.from, None, off),
+            (None, Some(last), Some(cold)) => {
+                falls(self.curve, last.value.to, Some(cold.value.most), off)
+            }
+            _ => Err(CURVE),
+        }
+    }
+}
+
 fn formula(needs: Needs, holds: &Holds) -> Verdict {
     let each = needs.iter().map(|formula| formula.value.held_by(holds));
     each.min().unwrap_or(Verdict::Meets)
 }
 
-/// Whether it is warmer again after it was at the end of a leg.
-fn warms_again(curve: &[Point], leg: &Cited<Leg>) -> bool {
-    let end = |point: &Point| leg.value.to.on(point.scale()).value();
-    let value = |point: &Point| point.reading().map_or(f64::NAN, |reading| reading.value());
-    let mut later = curve.iter().skip_while(|point| value(point) > end(point));
-    later.any(|point| value(point) > end(point))
+/// The leg down to the cold that was reported of the first option, which bounds what another leaves open.
+fn to_the_cold() -> Option<&'static Cited<Leg>> {
+    FSIS.first()?.upholding().last()
+}
+
+/// Points of a curve, as seconds and degrees Celsius, from where it is first at or above a temperature: a record may
+/// begin with the cold, raw food.
+fn from_the_heat(curve: &[Point], celsius: f64) -> impl Iterator<Item = (f64, f64)> + Clone {
+    let points = curve.iter().map(|point| (point.seconds(), point.celsius()));
+    points.skip_while(move |(_, value)| *value < celsius)
+}
+
+/// A printed temperature in degrees Celsius, by the figure that is printed on the scale of a curve.
+fn celsius(printed: PrintedTemperature, curve: &[Point]) -> f64 {
+    let scale = curve.first().map_or(Scale::Celsius, |point| point.scale());
+    printed.on(scale).on(Scale::Celsius).value()
+}
+
+/// Whether it is warmer again after it was at the end of a leg, by more than the thermometer may be off.
+fn warms_again(curve: &[Point], leg: &Cited<Leg>, off: TemperatureInterval) -> bool {
+    let (from, end) = (celsius(leg.value.from, curve), celsius(leg.value.to, curve));
+    let mut later = from_the_heat(curve, from).skip_while(|(_, value)| *value > end);
+    later.any(|(_, value)| value > end + off.value)
+}
+
+/// Whether a curve falls from a temperature down to the cold and stays there: without warming by more than the
+/// thermometer may be off, without standing still, and after the last leg of a schedule within the time that another
+/// option of the same document gives for more than that.
+fn falls(
+    curve: &[Point],
+    from: PrintedTemperature,
+    within: Option<Time>,
+    off: TemperatureInterval,
+) -> Result<(), Missing> {
+    let Some(cold) = to_the_cold() else { return Err(CURVE) };
+    let (start, end, off) = (celsius(from, curve), celsius(cold.value.to, curve), off.value);
+    let points = from_the_heat(curve, start);
+    let mut begun: Option<f64> = None;
+    let mut fell: Option<(f64, f64)> = None;
+    let mut ended = false;
+    for ((before, warmer), (at, value)) in points.clone().zip(points.skip(1)) {
+        if value > start && begun.is_none() {
+            continue;
+        }
+        // Between two readings the temperature runs straight.
+        let crossed = || before + (at - before) * (warmer - start) / (warmer - value);
+        let begun = *begun.get_or_insert_with(crossed);
+        let (last, lowest) = *fell.get_or_insert((at, value));
+        if value > lowest + off || (ended && value > end + off) {
+            return Err(AGAIN);
+        }
+        if value < lowest {
+            fell = Some((at, value));
+        } else if at - last >= STANDSTILL && !ended {
+            return Err(STANDS);
+        }
+        if value + off <= end && !ended {
+            ended = true;
+            if within.is_some_and(|most| at - begun > most.value) {
+                return Err(STANDS);
+            }
+        }
+    }
+    if ended { Ok(()) } else { Err(CURVE) }
 }
 
 fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Finding {
@@ -248,7 +399,7 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
     let Some(exact) = clock.time() else {
         return finding(Verdict::Unproven).missing(CURVE);
     };
-    if warms_again(curve, leg) {
+    if warms_again(curve, leg, off) {
         return finding(Verdict::Unproven).missing(AGAIN);
     }
     let time = whole_seconds(&exact);

@@ -26,7 +26,9 @@ mod warm;
 #[rustfmt::skip]
 mod table;
 
-pub use check::{Cooling, Formula, Holds, RULES, answers, check, cools_any_food, legs};
+pub use check::{
+    Cooling, Formula, Holds, RULES, answers, check, check_unheld, cools_any_food, legs,
+};
 pub use clock::{Leg, LegClock};
 #[cfg(feature = "calendar")]
 pub use date_mark::last_day;

@@ -167,7 +167,12 @@ fn judge<A: Agent>(
     let finding = match limit {
         Limit::Exactly(target) => {
             let finding = on_target(&BACON_NITRITE, target, accepted_around(target), &nitrite);
-            let finding = finding.row(&row.row).row(&US_BACON_TOLERANCE.row);
+            let finding = finding.row(&row.row);
+            // What is within the last printed digit over all of its range needs no tolerance.
+            let ends = [nitrite.range.low(), nitrite.range.high()];
+            let strays = |level: Level<A, _>| (level.mg_per_kg() - target.mg_per_kg()).abs();
+            let exact = ends.into_iter().all(|level| strays(level) <= 1.0);
+            let finding = if exact { finding } else { finding.row(&US_BACON_TOLERANCE.row) };
             // A formulation that hits it and strays is not mended by its own weight.
             let missed = |_: &_| !close(nitrite.nominal, target);
             batch.mend_target(finding, target, batch.only_source(strength_of).filter(missed))
@@ -183,7 +188,10 @@ fn judge<A: Agent>(
         }
         _ => {
             let finding = ceiling(batch, &BACON_NITRITE, limit, &nitrite, strength_of);
-            let finding = finding.row(&row.row).row(&US_BACON_SKIN.row);
+            let finding = finding.row(&row.row);
+            // A belly without its skin needs no estimate of it.
+            let skinned = batch.with_skin.is_none();
+            let finding = if skinned { finding } else { finding.row(&US_BACON_SKIN.row) };
             match finding.missing {
                 None if batch.skin_unknown && finding.verdict == Verdict::Unproven => {
                     finding.missing(SKIN)

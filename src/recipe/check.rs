@@ -53,6 +53,7 @@ impl Recipe<'_> {
         for (index, component) in self.components.iter().enumerate() {
             let mut judged = false;
             let mut report = |finding: Finding| {
+                let finding = finding.unless_remembered(|row| self.confirmation(row).is_some());
                 judged |= finding.rule.force == Force::Safety;
                 findings.push(Checked { component: index, finding });
             };
@@ -92,11 +93,14 @@ pub(super) fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
     Range::exactly(100.0 * salt / (salt + moisture)).ok()
 }
 
+/// Whether a cook ends with a step, by what it says or by the record.
+pub(super) fn ends_cook(component: &Component<'_>, step: &Step) -> bool {
+    step.ends_a_cook() || (!component.record.is_empty() && step.kind.heats())
+}
+
 /// Where the cook ends: at the last step that ends one, or by its record.
 pub(super) fn end_of_cook(component: &Component<'_>) -> Option<usize> {
-    let recorded = !component.record.is_empty();
-    let ends = |step: &Step| step.ends_a_cook() || (recorded && step.kind.heats());
-    component.steps.iter().rposition(ends)
+    component.steps.iter().rposition(|step| ends_cook(component, step))
 }
 
 /// Whether a step heats the food: a hold in the cold is no part of a cook.

@@ -1,4 +1,4 @@
-use super::check::{analysed_brine, chills, compare, end_of_cook, warms};
+use super::check::{analysed_brine, chills, compare, end_of_cook, ends_cook, warms};
 use super::document::{Component, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill::{self, Cooling, Holds};
@@ -6,6 +6,7 @@ use crate::cook::{self, Plan, Process, Stage};
 use crate::finding::{Finding, Limit, Place, Verdict};
 use crate::food::Food;
 use crate::range::Range;
+use crate::trace::Point;
 use crate::units::{Reading, Time, seconds};
 
 impl Recipe<'_> {
@@ -137,17 +138,45 @@ impl Recipe<'_> {
         component: &Component<'_>,
         report: &mut impl FnMut(Finding),
     ) {
-        let Some(cook) = end_of_cook(component) else { return };
-        let Some(cold) = component.steps.iter().skip(cook).find(|step| chills(step)) else {
+        let Some(last) = end_of_cook(component).filter(|_| cooked_by_rule(component.food)) else {
             return;
         };
-        if !cooked_by_rule(component.food) {
-            return;
-        }
         let curve = match component.cooling.as_slice() {
             [] => component.record.as_slice(),
             curve => curve,
         };
+        // Rows in the document are of a cooling, whatever follows them; a record may be of the cook alone.
+        let written = !component.cooling.is_empty() && component.recorded_in.is_none();
+        let mut colds = cooks_then_cold(component);
+        match colds.next() {
+            Some((cook, cold)) => {
+                self.check_one_cooling(component, cook, curve, cold, report);
+                // One curve is of one cooling.
+                colds.for_each(|(cook, cold)| {
+                    self.check_one_cooling(component, cook, &[], cold, report);
+                });
+            }
+            None if !curve.is_empty() => {
+                let place = component.steps.get(last).map_or(component.place, |step| step.place);
+                self.check_one_cooling(component, last, curve, place, &mut |finding| {
+                    if written || finding.verdict == Verdict::Breaks {
+                        report(finding);
+                    }
+                });
+            }
+            None => {}
+        }
+    }
+
+    /// How fast it cools after one cook.
+    fn check_one_cooling(
+        &self,
+        component: &Component<'_>,
+        cook: usize,
+        curve: &[Point],
+        place: Place,
+        report: &mut impl FnMut(Finding),
+    ) {
         let [nitrite, ascorbate] = self.ingoing(component);
         let cooling = Cooling {
             curve,
@@ -158,7 +187,7 @@ impl Recipe<'_> {
                 brine: analysed_brine(component),
                 activity: component.proximates.water_activity,
             },
-            place: cold.place,
+            place,
         };
         let meat = component.food.is_meat() || component.food == Food::Casseroles;
         // What dries or sours after the cook was another food while it cooled.
@@ -166,14 +195,35 @@ impl Recipe<'_> {
         let dries_later = after().any(|step| {
             step.kind.heats() || matches!(step.kind, StepKind::ColdSmoke | StepKind::Ferment)
         });
-        let found = self
-            .held_to
-            .iter()
-            .filter(|&&authority| meat || chill::cools_any_food(authority))
-            .filter(|&&authority| dries_later || component.needs_none(authority).is_none())
-            .filter_map(|&authority| chill::check(&cooling, authority, self.date));
-        found.for_each(report);
+        let stable = |authority| !dries_later && component.needs_none(authority).is_some();
+        let mut held = false;
+        for &authority in &self.held_to {
+            if stable(authority) {
+                held = true;
+            } else if meat || chill::cools_any_food(authority) {
+                let found = chill::check(&cooling, authority, self.date);
+                held |= found.is_some();
+                found.into_iter().for_each(&mut *report);
+            }
+        }
+        let shown = component.recorded_in.is_none() && !component.cooling.is_empty();
+        if !held && !curve.is_empty() {
+            // A record that ends hot shows no cooling.
+            let found = chill::check_unheld(&cooling, self.date);
+            found.filter(|found| shown || found.found.is_some()).into_iter().for_each(report);
+        }
     }
+}
+
+/// The steps that end a cook and are followed by cold before the next one, and where that cold is written.
+fn cooks_then_cold<'c>(component: &'c Component<'_>) -> impl Iterator<Item = (usize, Place)> + 'c {
+    let ends = |step: &Step| ends_cook(component, step);
+    let steps = component.steps.iter().enumerate().filter(move |(_, step)| ends(step));
+    steps.filter_map(move |(cook, _)| {
+        let later = component.steps.iter().skip(cook.saturating_add(1));
+        let mut until = later.take_while(|step| !ends(step));
+        Some((cook, until.find(|step| chills(step))?.place))
+    })
 }
 
 /// Whether rules say how it is cooked, and how it cools.

@@ -36,6 +36,34 @@ pub struct Recipe<'a> {
     pub instruments: Instruments,
     /// What is made.
     pub components: Vec<Component<'a>>,
+    /// Rows from memory that whoever wrote the recipe read in their document.
+    pub confirmed: Vec<Confirmed<'a>>,
+}
+
+/// A row of a reference table whose figure is from memory, as it can be confirmed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Remembered {
+    /// Which table: the path of its file below `references/`, without the ending.
+    pub table: &'static str,
+    /// Its key in the table.
+    pub key: &'static str,
+    /// The figure, as it is remembered.
+    pub printed: &'static str,
+}
+
+/// A row from memory that whoever wrote the recipe says to have read. Every report prints it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Confirmed<'a> {
+    /// The row.
+    pub row: &'static Remembered,
+    /// The document it was read in, with its edition.
+    pub document: Cow<'a, str>,
+    /// The page, paragraph or row there.
+    pub at: Cow<'a, str>,
+    /// The day it was read.
+    pub on: Date,
+    /// Where it stands in the recipe.
+    pub place: Place,
 }
 
 /// How things are weighed and read.
@@ -550,6 +578,7 @@ impl<'a> Recipe<'a> {
             measures: None,
             instruments: Instruments::default(),
             components: Vec::new(),
+            confirmed: Vec::new(),
         }
     }
 }

@@ -255,7 +255,8 @@ fn plus(a: Option<Range<Time>>, b: Option<Range<Time>>) -> Option<Range<Time>> {
 
 /// Whether it is ready to eat after a step: cooked, or a food that needs no cook.
 fn ready_to_eat(component: &Component<'_>, n: usize) -> bool {
-    let cook = component.last_cook();
+    // A second cook does not start the days again.
+    let cook = component.steps.iter().position(Step::ends_a_cook);
     let needs_none = matches!(component.food, Food::Cheese | Food::Sauce);
     !component.raw && (needs_none || cook.is_some_and(|cook| n > cook))
 }

@@ -38,6 +38,7 @@
 mod accept;
 mod check;
 mod composing;
+mod confirm;
 mod cooking;
 mod curing;
 mod document;
@@ -45,14 +46,16 @@ mod keeping;
 mod keys;
 mod names;
 mod read;
+#[rustfmt::skip]
+mod remembered;
 mod scale;
 mod smoking;
 mod warm;
 
 pub use check::{Checked, RULES, rules};
 pub use document::{
-    Accepted, Animal, Component, CurePlan, Ingredient, Instruments, Kind, Proximates, Recipe,
-    RecordFile, Step, StepKind,
+    Accepted, Animal, Component, Confirmed, CurePlan, Ingredient, Instruments, Kind, Proximates,
+    Recipe, RecordFile, Remembered, Step, StepKind,
 };
 pub use keys::{Fault, Unreadable};
 pub use read::LARGEST;

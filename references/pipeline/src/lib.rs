@@ -100,7 +100,9 @@ impl References {
     /// Every file that is made from the references.
     pub fn generated(&self) -> Vec<Generated> {
         let mut files = vec![rust::sources(self), export::tables(self), page::index(self)];
-        files.extend(ROOMS.iter().filter_map(|room| rust::room(self, room)));
+        let rooms: Vec<_> = ROOMS.iter().filter_map(|room| rust::room(self, room)).collect();
+        files.push(rust::remembered(self, &rooms));
+        files.extend(rooms);
         files.extend(self.tables.iter().map(|table| page::table(self, table)));
         files
     }

@@ -49,6 +49,31 @@ pub fn sources(references: &References) -> Generated {
     Generated { path: "src/cite/sources.rs".to_owned(), text }
 }
 
+/// `src/recipe/remembered.rs`: the rows from memory of the tables that code uses.
+pub fn remembered(references: &References, rooms: &[Generated]) -> Generated {
+    let is_used = |table: &&Table| {
+        let named = format!("table: {:?},", table.path);
+        rooms.iter().any(|room| room.text.contains(&named))
+    };
+    let mut rows = String::new();
+    let mut count = 0;
+    for table in references.tables.iter().filter(is_used) {
+        for row in table.rows.iter().filter(|row| row.seen == "memory") {
+            count += 1;
+            writeln!(
+                rows,
+                "    Remembered {{ table: {:?}, key: {:?}, printed: {:?} }},",
+                table.path, row.key, row.printed
+            )
+            .unwrap();
+        }
+    }
+    let text = format!(
+        "{HEAD}use super::document::Remembered;\n\npub(super) static REMEMBERED: [Remembered; {count}] = [\n{rows}];\n"
+    );
+    Generated { path: "src/recipe/remembered.rs".to_owned(), text }
+}
+
 /// `src/<room>/table.rs`, where the room has a table that code uses.
 pub fn room(references: &References, room: &str) -> Option<Generated> {
     let tables: Vec<_> = references.tables.iter().filter(|table| table.room() == room).collect();

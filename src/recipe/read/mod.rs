@@ -7,7 +7,9 @@ mod record;
 mod step;
 
 use super::check::rules;
-use super::document::{Accepted, Component, Instruments, Kind, Proximates, Recipe};
+use super::document::{
+    Accepted, Component, Confirmed, Instruments, Kind, Proximates, Recipe, Remembered,
+};
 use super::keys::{Fault, Faults, Keys, TOLD, Unreadable, fault, nearest, one_of};
 use crate::authority::{Authority, Profile};
 use crate::cite::Date;
@@ -25,8 +27,17 @@ bounds! {
     PH: "pH", "", 0.0, 14.0;
 }
 
-const RECIPE: &[&str] =
-    &["title", "held_to", "profile", "date", "measures", "instruments", "component", "about"];
+const RECIPE: &[&str] = &[
+    "title",
+    "held_to",
+    "profile",
+    "date",
+    "measures",
+    "instruments",
+    "component",
+    "about",
+    "confirmed",
+];
 const INSTRUMENTS: &[&str] = &["scale", "scale_error", "thermometer"];
 const COMPONENT: &[&str] = &[
     "name",
@@ -51,6 +62,7 @@ const COMPONENT: &[&str] = &[
     "accept",
 ];
 const ACCEPT: &[&str] = &["rule", "reason"];
+const CONFIRMED: &[&str] = &["row", "printed", "document", "place", "on"];
 /// The largest document that is read, in bytes. A recipe of a thousand steps is a
 /// twentieth of it.
 pub const LARGEST: usize = 4 << 20;
@@ -141,7 +153,62 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
         instruments: instruments
             .map_or_else(Instruments::default, |keys| self::instruments(&keys, faults)),
         components,
+        confirmed: confirmed(keys, faults),
     }
+}
+
+fn confirmed<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Vec<Confirmed<'i>> {
+    let items: &[Spanned<DeValue<'i>>] = keys.items("confirmed", FEW, faults);
+    let tables = items.iter().filter_map(|value| {
+        let keys = keys.table_of(value, "confirmed", CONFIRMED, faults)?;
+        confirmed_row(&keys, faults)
+    });
+    tables.collect()
+}
+
+/// A row that its reader confirms. What it prints is repeated, so that somebody looked.
+fn confirmed_row<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<Confirmed<'i>> {
+    let document = keys.required_name("document", faults);
+    let at = keys.required_name("place", faults);
+    keys.required_name("row", faults);
+    keys.required_name("printed", faults);
+    let on = date(keys, "on", faults);
+    if keys.value("on").is_none() {
+        fault(faults, keys.place, "`on` is missing: on which day was the row read?");
+    }
+    let row = keys.text("row", faults).and_then(|named| {
+        let path = |row: &Remembered| format!("{}/{}", row.table, row.key);
+        let found = Remembered::all().iter().find(|row| path(row) == named.text);
+        if found.is_none() {
+            let paths: Vec<_> = Remembered::all().iter().map(path).collect();
+            let near = nearest(named.text, paths.iter().map(String::as_str));
+            faults.push(Fault {
+                message: "`row` is a row from memory, and there is none of this name".to_owned(),
+                help: Some(match near {
+                    Some(near) => format!("did you mean `{near}`?"),
+                    None => "a finding that rests on one names it".to_owned(),
+                }),
+                place: named.place,
+            });
+        }
+        found
+    });
+    if let (Some(row), Some(printed)) = (row, keys.text("printed", faults)) {
+        let words = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
+        if words(printed.text) != words(row.printed) {
+            faults.push(Fault {
+                message: format!("`printed` is not what the row says: \"{}\"", row.printed),
+                help: Some(
+                    "repeat it where your document prints the same; where it prints another figure, do not \
+                     confirm the row"
+                        .to_owned(),
+                ),
+                place: printed.place,
+            });
+            return None;
+        }
+    }
+    Some(Confirmed { row: row?, document, at, on: on?, place: keys.place })
 }
 
 fn held_to(keys: &Keys<'_, '_>, profile: Option<&Profile>, faults: &mut Faults) -> Vec<Authority> {

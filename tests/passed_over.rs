@@ -183,3 +183,125 @@ fn british_hours_of_display_are_not_for_raw_food() {
     let stands = step("rest", "at = \"37 °C\"\nfor = \"1 h\"");
     assert_eq!(open("great-britain", &[&raw, &stands]), Some(vec!["store/warm-time"]));
 }
+
+/// What no rule of safety judges, alone and beside a part that is right.
+#[rstest]
+#[case::soft_cheese_in_a_pack(
+    "food = \"cheese\"\n[[component.step]]\ndo = \"pack\"\nvacuum = true\n"
+)]
+#[case::honey(
+    "food = \"sauce\"\nfor_infants = true\n[[component.ingredient]]\nname = \"honey\"\nkind = \"other\"\namount = \"50 g\"\n"
+)]
+#[case::raw_fish(
+    "food = \"fish\"\nraw = true\n[[component.ingredient]]\nname = \"herring\"\nkind = \"fish\"\namount = \"1 kg\"\n"
+)]
+#[case::raw_egg(
+    "food = \"eggs\"\nraw = true\n[[component.ingredient]]\nname = \"egg mousse\"\nkind = \"other\"\namount = \"1 kg\"\n"
+)]
+#[case::raw_milk(
+    "food = \"cheese\"\n[[component.ingredient]]\nname = \"raw milk\"\nkind = \"milk\"\namount = \"1 kg\"\n"
+)]
+#[case::raw_mince(
+    "food = \"ground-meat\"\nraw = true\n[[component.ingredient]]\nname = \"beef\"\nkind = \"meat\"\nfrom = \"beef\"\namount = \"1 kg\"\n"
+)]
+fn a_part_without_a_rule_is_open_alone_and_beside_a_part_that_is_right(#[case] part: &str) {
+    for held_to in ["us-consumer", "us-food-code-2022", "canada"] {
+        let alone = open(held_to, &[part]).expect("it is read");
+        assert!(!alone.is_empty(), "{held_to}: {part}");
+        let beside = format!("[[component]]\nname = \"b\"\n{part}");
+        let both = open(held_to, &[PORK, COOK, &beside]).expect("it is read");
+        assert_eq!(both, alone, "{held_to}: {part}");
+    }
+}
+
+/// Rows of a cooling that took twenty hours.
+const SLOW: &str = "[[component.cooling]]\nafter = \"0 h\"\ninside = \"165 °F\"\n[[component.cooling]]\nafter = \"8 h\"\ninside = \"100 °F\"\n[[component.cooling]]\nafter = \"20 h\"\ninside = \"36 °F\"\n";
+
+// Food Code, 3-501.14: 135 to 70 °F in two hours, and to 41 °F in six. Every document here cools for twenty.
+#[rstest]
+#[case::and_served_cold("serve", "at = \"38 °F\"\nfor = \"1 h\"")]
+#[case::and_put_away(
+    "refrigerate",
+    "at = \"36 °F\"\nfor = \"2 days\"\nlike = \"leftovers/meat-or-poultry\""
+)]
+#[case::and_held_cold("hold", "at = \"36 °F\"\nfor = \"20 h\"")]
+fn rows_of_a_slow_cooling_count_whatever_follows_them(#[case] what: &str, #[case] more: &str) {
+    let after = step(what, more);
+    for (held_to, expected) in [
+        ("us-food-code-2022", Verdict::Breaks),
+        ("us-fsis", Verdict::Unproven),
+        ("great-britain", Verdict::Breaks),
+        // Nobody here says how fast: the rows are held against the clocks of the others.
+        ("us-consumer", Verdict::Unproven),
+        ("canada", Verdict::Unproven),
+    ] {
+        let found = cooling(held_to, &[PORK, COOK, SLOW, &after]);
+        assert_eq!(found, [expected], "{held_to}: {what}");
+        // A second cook heals nothing.
+        if what == "refrigerate" {
+            let found = cooling(held_to, &[PORK, COOK, SLOW, &after, COOK]);
+            assert_eq!(found, [expected], "{held_to}: reheated");
+        }
+    }
+}
+
+/// The verdicts of the cooling, in order.
+fn cooling(held_to: &str, parts: &[&str]) -> Vec<Verdict> {
+    let text = format!("held_to = [\"{held_to}\"]\n{HEAD}{}", parts.concat());
+    let found = Recipe::read(&text).expect("it is read").check();
+    let of = found.iter().filter(|checked| checked.finding.rule.id == "chill/cooling");
+    of.map(|checked| checked.finding.verdict).collect()
+}
+
+#[test]
+fn a_second_cooling_needs_rows_of_its_own() {
+    let fridge = step("refrigerate", "at = \"36 °F\"\nfor = \"1 day\"");
+    let fast = SLOW.replace("8 h", "90 min").replace("100 °F", "65 °F").replace("20 h", "5 h");
+    let once = cooling("us-food-code-2022", &[PORK, COOK, &fast, &fridge, COOK]);
+    assert_eq!(once, [Verdict::Meets]);
+    let twice = cooling("us-food-code-2022", &[PORK, COOK, &fast, &fridge, COOK, &fridge]);
+    assert_eq!(twice, [Verdict::Meets, Verdict::Unproven]);
+}
+
+// Food Code, 3-501.17: seven days, of which the day it is made is the first. A second cook starts none again.
+#[test]
+fn a_date_mark_goes_on_through_a_second_cook() {
+    let days = |n: u8| step("refrigerate", &format!("at = \"36 °F\"\nfor = \"{n} days\""));
+    let marks = |parts: &[&str]| -> Vec<Verdict> {
+        let text = format!("held_to = [\"us-food-code-2022\"]\n{HEAD}{}", parts.concat());
+        let found = Recipe::read(&text).expect("it is read").check();
+        let of = found.iter().filter(|checked| checked.finding.rule.id == "chill/date-mark");
+        of.map(|checked| checked.finding.verdict).collect()
+    };
+    assert_eq!(marks(&[PORK, COOK, &days(8), COOK]), [Verdict::Breaks]);
+    assert_eq!(marks(&[PORK, COOK, &days(4), COOK, &days(4)]), [Verdict::Breaks]);
+    assert_eq!(marks(&[PORK, COOK, &days(3), COOK, &days(3)]), [Verdict::Meets]);
+    assert_eq!(marks(&[PORK, &days(1), COOK, &days(6)]), [Verdict::Meets]);
+}
+
+/// A curve from hours and °F.
+fn in_rows(curve: &[(f64, f64)]) -> String {
+    let row = |(after, inside): &(f64, f64)| {
+        format!(
+            "[[component.cooling]]\nafter = \"{} min\"\ninside = \"{inside} °F\"\n",
+            after * 60.0
+        )
+    };
+    curve.iter().map(row).collect()
+}
+
+// The second option of the federal guideline, 120 to 80 °F in an hour and to 55 in five more, "then continuous
+// chilling to 40". How long that may take was not read.
+#[rstest]
+#[case::it_goes_on_falling(&[(1.9, 78.0), (6.4, 53.0), (9.0, 37.0)], Verdict::Meets)]
+#[case::within_what_the_thermometer_may_be_off(&[(1.9, 78.0), (6.4, 53.0), (8.0, 44.0), (8.25, 44.5), (9.0, 37.0)], Verdict::Meets)]
+#[case::it_stands_still(&[(1.9, 78.0), (6.4, 53.0), (10.0, 53.0), (11.0, 37.0)], Verdict::Unproven)]
+#[case::it_warms_again(&[(1.9, 78.0), (6.4, 53.0), (7.5, 57.0), (9.0, 37.0)], Verdict::Unproven)]
+#[case::it_is_cold_and_warms_again(&[(1.9, 78.0), (6.4, 53.0), (9.0, 37.0), (10.0, 50.0), (11.0, 37.0)], Verdict::Unproven)]
+#[case::it_ends_warm(&[(1.9, 78.0), (6.4, 53.0), (9.0, 45.0)], Verdict::Unproven)]
+#[case::it_takes_days(&[(1.9, 78.0), (6.4, 53.0), (40.0, 45.0), (70.0, 37.0)], Verdict::Unproven)]
+fn a_schedule_ends_in_the_cold(#[case] later: &[(f64, f64)], #[case] expected: Verdict) {
+    let curve = [&[(0.0, 165.0), (1.0, 122.0), (1.1, 118.0)], later].concat();
+    let chill = step("chill", "at = \"34 °F\"");
+    assert_eq!(cooling("us-fsis", &[PORK, COOK, &in_rows(&curve), &chill]), [expected]);
+}

@@ -305,3 +305,18 @@ fn a_schedule_ends_in_the_cold(#[case] later: &[(f64, f64)], #[case] expected: V
     let chill = step("chill", "at = \"34 °F\"");
     assert_eq!(cooling("us-fsis", &[PORK, COOK, &in_rows(&curve), &chill]), [expected]);
 }
+
+#[rstest]
+#[case::a_cooked_sauce(
+    "food = \"sauce\"\n[[component.ingredient]]\nname = \"stock\"\nkind = \"other\"\namount = \"2 kg\"\n",
+    COOK
+)]
+#[case::a_cook_to_no_stated_temperature(
+    PORK,
+    "[[component.step]]\ndo = \"hold\"\nat = \"212 °F\"\nfor = \"2 h\"\n"
+)]
+fn rows_of_a_slow_cooling_count_whatever_was_cooked(#[case] food: &str, #[case] cook: &str) {
+    let chill = step("chill", "at = \"34 °F\"");
+    assert_eq!(cooling("us-food-code-2022", &[food, cook, SLOW, &chill]), [Verdict::Breaks]);
+    assert_eq!(cooling("us-consumer", &[food, cook, SLOW, &chill]), [Verdict::Unproven]);
+}

@@ -138,26 +138,27 @@ impl Recipe<'_> {
         component: &Component<'_>,
         report: &mut impl FnMut(Finding),
     ) {
-        let Some(last) = end_of_cook(component).filter(|_| cooked_by_rule(component.food)) else {
+        let written = component.writes_its_cooling();
+        let last = end_of_cook(component).filter(|_| cooked_by_rule(component.food));
+        if last.is_none() && !written {
             return;
-        };
+        }
         let curve = match component.cooling.as_slice() {
             [] => component.record.as_slice(),
             curve => curve,
         };
-        // Rows in the document are of a cooling, whatever follows them; a record may be of the cook alone.
-        let written = !component.cooling.is_empty() && component.recorded_in.is_none();
         let mut colds = cooks_then_cold(component);
         match colds.next() {
             Some((cook, cold)) => {
-                self.check_one_cooling(component, cook, curve, cold, report);
+                self.check_one_cooling(component, Some(cook), curve, cold, report);
                 // One curve is of one cooling.
                 colds.for_each(|(cook, cold)| {
-                    self.check_one_cooling(component, cook, &[], cold, report);
+                    self.check_one_cooling(component, Some(cook), &[], cold, report);
                 });
             }
             None if !curve.is_empty() => {
-                let place = component.steps.get(last).map_or(component.place, |step| step.place);
+                let ends = last.and_then(|last| component.steps.get(last));
+                let place = ends.map_or(component.place, |step| step.place);
                 self.check_one_cooling(component, last, curve, place, &mut |finding| {
                     if written || finding.verdict == Verdict::Breaks {
                         report(finding);
@@ -172,7 +173,7 @@ impl Recipe<'_> {
     fn check_one_cooling(
         &self,
         component: &Component<'_>,
-        cook: usize,
+        cook: Option<usize>,
         curve: &[Point],
         place: Place,
         report: &mut impl FnMut(Finding),
@@ -191,7 +192,7 @@ impl Recipe<'_> {
         };
         let meat = component.food.is_meat() || component.food == Food::Casseroles;
         // What dries or sours after the cook was another food while it cooled.
-        let after = || component.steps.iter().skip(cook.saturating_add(1));
+        let after = || component.steps.iter().skip(cook.map_or(0, |cook| cook.saturating_add(1)));
         let dries_later = after().any(|step| {
             step.kind.heats() || matches!(step.kind, StepKind::ColdSmoke | StepKind::Ferment)
         });
@@ -206,11 +207,11 @@ impl Recipe<'_> {
                 found.into_iter().for_each(&mut *report);
             }
         }
-        let shown = component.recorded_in.is_none() && !component.cooling.is_empty();
         if !held && !curve.is_empty() {
             // A record that ends hot shows no cooling.
             let found = chill::check_unheld(&cooling, self.date);
-            found.filter(|found| shown || found.found.is_some()).into_iter().for_each(report);
+            let shows = |found: &Finding| component.writes_its_cooling() || found.found.is_some();
+            found.filter(shows).into_iter().for_each(report);
         }
     }
 }

@@ -675,6 +675,12 @@ impl Component<'_> {
         self.ingredients.iter().any(|ingredient| ingredient.in_pickle)
     }
 
+    /// Whether rows in the document are of its cooling, whatever is cooked and whatever follows; a record in a file
+    /// may be of the cook alone.
+    pub(super) fn writes_its_cooling(&self) -> bool {
+        !self.cooling.is_empty() && self.recorded_in.is_none()
+    }
+
     /// The last step that ends a cook.
     pub(super) fn last_cook(&self) -> Option<usize> {
         self.steps.iter().rposition(Step::ends_a_cook)

@@ -120,12 +120,18 @@ fn take_off(documents: &BTreeSet<&str>) {
         !(line.trim_start().starts_with('"') && documents.contains(name))
     };
     let kept: Vec<_> = text.lines().filter(stays).collect();
-    std::fs::write(path, kept.join("\n") + "\n").unwrap();
+    // A cause without documents goes with its last one.
+    let text = kept.join("\n") + "\n";
+    let (head, causes) = text.split_once("[[cause]]").unwrap_or((&text, ""));
+    let causes = causes.split("[[cause]]").filter(|cause| cause.contains("    \""));
+    let causes: String = causes.map(|cause| format!("[[cause]]{cause}")).collect();
+    std::fs::write(path, format!("{}\n", format!("{head}{causes}").trim_end())).unwrap();
 }
 
 #[test]
 fn each_judged_document_is_answered_as_its_judge_asked() {
-    let (documents, wrong) = (expected(), wrong());
+    let documents = expected();
+    let wrong = wrong();
     let mut complaints = Vec::new();
     let mut right = BTreeSet::new();
     for ((document, expected), answer) in documents.iter().zip(answers(&documents)) {

@@ -42,7 +42,7 @@ use crate::recipe::{Checked, Fault, Recipe};
 pub use crate::visible::{is_unprintable, visible, visible_lines};
 #[cfg(feature = "calendar")]
 #[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
-pub use label::{Label, labels};
+pub use label::{CookThrough, Label, NotMet, Says, labels};
 pub use lines::Lines;
 pub use rules::{InWords, in_words};
 pub use text::{Layout, cautions};

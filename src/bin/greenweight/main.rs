@@ -292,7 +292,7 @@ fn label_one(path: PathBuf) -> ExitCode {
         return ExitCode::from(2);
     }
     let printed: Vec<_> = labels.iter().map(ToString::to_string).collect();
-    let all = labels.iter().all(|label| label.use_by.is_ok());
+    let all = labels.iter().all(|label| label.use_by().is_some());
     print(&with_cautions(&printed.join("\n")), ExitCode::from(u8::from(!all)))
 }
 

@@ -43,6 +43,24 @@ pub fn visible_lines(text: &str) -> Cow<'_, str> {
     })
 }
 
+/// JSON whose strings hold nothing that steers a terminal: the same values, written with escapes of JSON.
+pub(crate) fn in_json(json: String) -> String {
+    let steers = |c: char| is_unprintable(c) && c != '\n';
+    if !json.contains(steers) {
+        return json;
+    }
+    let mut out = String::with_capacity(json.len());
+    for c in json.chars() {
+        if steers(c) {
+            // All of them are written with four digits.
+            out.push_str(&format!("\\u{:04x}", u32::from(c)));
+        } else {
+            out.push(c);
+        }
+    }
+    out
+}
+
 fn written_out(text: &str, kept: fn(char, &mut Peekable<Chars<'_>>) -> bool) -> Cow<'_, str> {
     if !text.contains(is_unprintable) {
         return Cow::Borrowed(text);

@@ -218,7 +218,8 @@ impl fmt::Display for Label {
             }
         }
         let rules: Vec<_> = self.rules.iter().map(|authority| authority.key()).collect();
-        writeln!(f, "  Counted by the rules of {}. {SHORT_CAUTION}", rules.join(", "))
+        let rules = if rules.is_empty() { "nobody".to_owned() } else { rules.join(", ") };
+        writeln!(f, "  Counted by the rules of {rules}. {SHORT_CAUTION}")
     }
 }
 

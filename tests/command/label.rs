@@ -118,7 +118,7 @@ fn it_says_how_cold_when_packed_and_until_when_it_is_best() {
 #[case::packed_alone("packed_on = 2026-02-26", "needs `made_on`")]
 #[case::packed_before(
     "made_on = 2026-02-26\npacked_on = 2026-02-25",
-    "`packed_on` is 2026-02-25: write a day from 2026-02-26"
+    "`packed_on` is 2026-02-25: write 2026-02-26, when it is made, or a later day"
 )]
 fn a_day_that_cannot_be_is_refused(#[case] days: &str, #[case] message: &str) {
     let text = format!(

@@ -214,11 +214,13 @@ fn refuse_packing_day(component: &Component<'_>, keys: &Keys<'_, '_>, faults: &m
         );
     };
     if packed < made || end.is_some_and(|end| packed > end) {
-        let to =
-            end.map_or_else(|| " on".to_owned(), |end| format!(" to {end}, when its steps end"));
-        let message =
-            format!("`packed_on` is {packed}: write a day from {made}, when it is made,{to}");
-        fault(faults, place, message);
+        let allowed = match end {
+            Some(end) => {
+                format!("a day from {made}, when it is made, to {end}, when its steps end")
+            }
+            None => format!("{made}, when it is made, or a later day"),
+        };
+        fault(faults, place, format!("`packed_on` is {packed}: write {allowed}"));
     }
 }
 

@@ -37,9 +37,9 @@
 //!
 //! # Cautions
 //!
-//! The library holds what it is told against published figures. It gives no all-clear
-//! and no substitute for local codes, a licensed process authority or a laboratory. Some
-//! figures are from memory: [`cite::Seen`] says which.
+//! The library compares what it is told with the figures it cites. Some of these are from memory:
+//! [`cite::Seen`] says which. It gives no all-clear and no substitute for local codes, a licensed
+//! process authority or a laboratory.
 #![cfg_attr(not(feature = "std"), no_std)]
 #![cfg_attr(docsrs, feature(doc_cfg))]
 #![warn(unreachable_pub)]
@@ -85,6 +85,10 @@ pub mod smoke;
 pub mod store;
 pub mod trace;
 pub mod units;
+// Without a report nobody but the reader of names and the drawings asks.
+#[cfg(any(feature = "recipe", feature = "plot"))]
+#[cfg_attr(not(feature = "report"), allow(dead_code, unreachable_pub))]
+mod visible;
 
 /// The examples of the README are tests.
 #[cfg(doctest)]

@@ -65,7 +65,7 @@ fn at_the_top(#[case] line: &str, #[case] said: &str, #[case] at: &str) {
 )]
 #[case::packed_before_it_is_made(
     "[[component]]\nname = \"a\"\nfood = \"fish\"\nmade_on = 2026-02-02\npacked_on = 2026-02-01",
-    "packed before it is made"
+    "`packed_on` is 2026-02-01: write 2026-02-02"
 )]
 #[case::packed_and_never_made(
     "[[component]]\nname = \"a\"\nfood = \"fish\"\npacked_on = 2026-02-01",

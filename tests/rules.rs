@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 
 use greenweight::finding::{Force, Rule};
 use greenweight::recipe::{Recipe, rules};
-use greenweight::report::{Checkup, Format, Outcome};
+use greenweight::report::{Checkup, Format, Outcome, SHORT_CAUTION};
 use serde_json::Value;
 
 fn root() -> &'static Path {
@@ -166,10 +166,13 @@ fn said(out: &mut String, findings: &[Value]) {
         return;
     };
     let text = |value: &Value| value.as_str().map(str::to_owned);
+    let sources = finding["sources"].as_array().unwrap();
+    let memory = sources.iter().any(|source| source["seen"] == "memory");
     let lines = [
         ("found", text(&finding["found"]["text"])),
         ("missing", text(&finding["missing"])),
         ("limit", text(&finding["limit"]["text"])),
+        ("source", memory.then(|| "from memory: check it".to_owned())),
         ("mend", text(&finding["mend"])),
         ("note", text(&finding["note"])),
     ];
@@ -197,7 +200,7 @@ fn page(words: &InWords) -> String {
     writeln!(out, "# {}: {}\n", rule.id, rule.asks).unwrap();
     writeln!(out, "{}.\n\n{}\n", capital(force(rule)), words.text("why")).unwrap();
     writeln!(out, "## How to mend it\n\n{}\n", words.text("mend")).unwrap();
-    writeln!(out, "Local codes and licensed practice come first.\n").unwrap();
+    writeln!(out, "{SHORT_CAUTION}\n").unwrap();
     writeln!(out, "## Sources\n").unwrap();
     for table in words.tables() {
         writeln!(out, "- [{table}](../../{table}.md)").unwrap();
@@ -205,7 +208,7 @@ fn page(words: &InWords) -> String {
     if words.tables().is_empty() {
         writeln!(
             out,
-            "No published figure: it holds the recipe against itself, or asks for what is missing."
+            "No figure: it holds the recipe against itself, or asks for what is missing."
         )
         .unwrap();
     }

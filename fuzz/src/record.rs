@@ -25,7 +25,8 @@ pub fn record(bytes: &[u8]) {
     }
     assert!(points.windows(2).all(|pair| pair[0].seconds() < pair[1].seconds()));
     reckon(&points);
-    let drawing = Drawing { title: "", scale, inside: &points, chamber: &points, levels: &[] };
+    let drawing =
+        Drawing { title: "", scale, inside: &points, chamber: &points, levels: &[], foot: "" };
     assert_eq!(to_svg(&drawing).is_ok(), points.len() > 1);
 }
 

@@ -118,7 +118,7 @@ impl Plan {
 #[must_use]
 pub fn answers(authority: Authority, food: Food) -> bool {
     table_for(authority, food, false, Bird::Other, None).is_some()
-        || row_for(authority, food, Animals::NoPoultry, None).is_some()
+        || endpoint_row(authority, food, Animals::NoPoultry, None).is_some()
 }
 
 /// The table of temperatures and times that an authority holds a food to; `None` where it has
@@ -170,9 +170,10 @@ fn holds_poultry(food: Food, animals: Animals) -> bool {
     animals == Animals::SomePoultry || matches!(food, Food::Poultry | Food::GroundPoultry)
 }
 
-/// The row of an authority for a food. Any poultry in it makes it poultry; bacon is a
-/// whole cut that is cooked like one.
-fn row_for(
+/// The row of an authority that gives a food one inside temperature; `None` where it gives none, or pairs of
+/// temperature and time. Any poultry in it makes it poultry; bacon is a whole cut that is cooked like one.
+#[must_use]
+pub fn endpoint_row(
     authority: Authority,
     food: Food,
     animals: Animals,
@@ -213,7 +214,7 @@ pub fn check(
         |missing| Finding::new(&ENDPOINT, Verdict::Unproven).missing(missing).at(plan.place);
     let poultry = holds_poultry(plan.food, plan.animals);
     let told = poultry || plan.animals == Animals::NoPoultry || !plan.food.is_raw_meat();
-    let row = row_for(authority, plan.food, plan.animals, day);
+    let row = endpoint_row(authority, plan.food, plan.animals, day);
     let product = table_for(authority, plan.food, poultry, plan.bird, plan.fat);
     if !told {
         // An animal that is not named may be a bird.

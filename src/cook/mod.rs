@@ -28,7 +28,8 @@ use crate::food::Food;
 use crate::units::PrintedTemperature;
 
 pub use check::{
-    Animals, Plan, RULES, answers, check, completes, dwell_row, served_raw, table_for, unanswered,
+    Animals, Plan, RULES, answers, check, completes, dwell_row, endpoint_row, served_raw,
+    table_for, unanswered,
 };
 pub use hold::{Hold, food_code, hold_row};
 pub use humidity::{

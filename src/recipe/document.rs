@@ -11,13 +11,10 @@ use crate::food::Food;
 use crate::range::Range;
 use crate::shelf::{self, Cell};
 use crate::store::{Storage, Thawing};
-use crate::trace::{Point, TimeColumn};
-use crate::units::{Amount, Measures, Reading, Scale};
 #[cfg(feature = "trace-csv")]
-use crate::{
-    trace::{Columns, CsvFault, read_csv},
-    units::seconds,
-};
+use crate::trace::{Columns, CsvFault, read_csv};
+use crate::trace::{Point, TimeColumn};
+use crate::units::{Amount, Measures, Reading, Scale, days, seconds};
 
 /// A recipe, as its document says it.
 #[derive(Debug, Clone, PartialEq)]
@@ -501,6 +498,15 @@ impl Step {
         }
     }
 
+    /// The most of its time; what takes minutes or hours and does not say it counts nothing, and what may take
+    /// days has none.
+    fn takes_at_most(&self) -> Option<Time> {
+        use StepKind::{Cook, Open, Pack, Rest, Serve, Smoke};
+        let short = matches!(self.kind, Smoke | Cook | Rest | Pack | Open | Serve);
+        let unsaid = short.then(|| seconds(0.0));
+        self.lasts().map(|time| time.high()).or(unsaid)
+    }
+
     /// Its time, with that for which the inside is held at its end.
     pub(super) fn lasts(&self) -> Option<Range<Time>> {
         match (self.time, self.hold) {
@@ -681,8 +687,21 @@ impl Component<'_> {
         !self.cooling.is_empty() && self.recorded_in.is_none()
     }
 
+    /// The first and the last day on which it may be packed: from when it is made to when its steps end. The
+    /// end is open where a step may take days and does not say how many.
+    pub(super) fn days_of_packing(&self) -> Option<(Date, Option<Date>)> {
+        let made = self.made_on?;
+        let cured = self.cure.filter(|cure| cure.method != Some(Method::Ground));
+        let cured = cured.map(|cure| cure.time.map(|time| time.value.high()));
+        let mut times = self.steps.iter().map(Step::takes_at_most).chain(cured);
+        // Begun late in the day, the last hours are of the next.
+        let sum = times.try_fold(days(1.0), |sum, time| Some(sum + time?));
+        let end = sum.filter(|_| !self.steps.is_empty()).and_then(|sum| made.later(sum));
+        Some((made, end))
+    }
+
     /// The last step that ends a cook.
-    pub(super) fn last_cook(&self) -> Option<usize> {
+    pub(crate) fn last_cook(&self) -> Option<usize> {
         self.steps.iter().rposition(Step::ends_a_cook)
     }
 

@@ -8,6 +8,7 @@ use toml::de::{DeTable, DeValue};
 use crate::finding::{Place, Placed};
 use crate::range::{Bounds, OutOfRange};
 use crate::units::ReadError;
+use crate::visible::is_unprintable;
 
 /// Something in a document that cannot be read.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -228,7 +229,7 @@ impl<'d, 'i> Keys<'d, 'i> {
                 fault(faults, place(), format!("`{key}` is empty"));
             }
             // What would move a cursor or turn the line around has no place in a report.
-            Some(name) if name.chars().any(unprintable) => {
+            Some(name) if name.contains(is_unprintable) => {
                 fault(faults, place(), format!("`{key}` holds a character that cannot be printed"));
             }
             _ => {}
@@ -408,11 +409,6 @@ impl<'d, 'i> Keys<'d, 'i> {
             },
         }
     }
-}
-
-fn unprintable(c: char) -> bool {
-    c.is_control()
-        || matches!(c, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 
 /// Words that a kitchen says, and what they are here.

@@ -7,7 +7,8 @@ use crate::recipe::{Component, Recipe};
 use crate::trace::{Drawing, Level, NotDrawn, Point, to_svg};
 use crate::units::{PrintedTemperature, Scale, Time, show_duration};
 
-use super::Checkup;
+use super::{Checkup, SHORT_CAUTION};
+use crate::cite::{Row, Seen};
 
 /// What is drawn of one component.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -36,6 +37,7 @@ pub fn drawings(checkup: &Checkup<'_>) -> Result<Vec<Drawn>, NotDrawn> {
                 inside: &component.record,
                 chamber: &component.chamber,
                 levels: &levels(&checkup.recipe, component, first.scale()),
+                foot: SHORT_CAUTION,
             })?),
             _ => None,
         };
@@ -67,18 +69,20 @@ fn cooling(
         })
         .map(|(authority, leg)| Level {
             name: format!(
-                "{}: {} within {} of {}",
+                "{}: {} within {} of {}{}",
                 authority.key(),
                 printed(leg.value.to, scale),
                 show_duration(leg.value.most),
-                printed(leg.value.from, scale)
+                printed(leg.value.from, scale),
+                remembered(&leg.row)
             ),
             at: leg.value.to.on(scale),
             met: reached(curve, leg.value.to),
         })
         .collect();
     let title = format!("{}, cooling", component.name);
-    let drawing = Drawing { title: &title, scale, inside: curve, chamber: &[], levels: &levels };
+    let (chamber, foot) = (&[][..], SHORT_CAUTION);
+    let drawing = Drawing { title: &title, scale, inside: curve, chamber, levels: &levels, foot };
     to_svg(&drawing).map(Some)
 }
 
@@ -120,10 +124,16 @@ fn levels(recipe: &Recipe<'_>, component: &Component<'_>, scale: Scale) -> Vec<L
         let asks = show_duration(row.asks);
         let at = printed(row.temperature, scale);
         let word = if row.met_at.is_some() { "met" } else { "not met" };
-        let name = format!("{}: {at} for {asks}, {word}", authority.key());
+        let from = remembered(row.row);
+        let name = format!("{}: {at} for {asks}, {word}{from}", authority.key());
         Some(Level { name, at: row.temperature.on(scale), met: when(row.met_at) })
     };
     tables.filter_map(level).collect()
+}
+
+/// What the name of a line says of a figure that nobody read.
+fn remembered(row: &Row) -> &'static str {
+    if row.citation.seen == Seen::Memory { ", from memory" } else { "" }
 }
 
 fn printed(temperature: PrintedTemperature, scale: Scale) -> String {

@@ -1,6 +1,8 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-use super::{CAUTIONS, Checkup, Drawn, Lines, drawings, words};
+use super::{
+    CAUTIONS, Checkup, Drawn, Lines, SHORT_CAUTION, drawings, visible, visible_lines, words,
+};
 use crate::cite::{Row, Seen};
 use crate::cure::Pump;
 use crate::finding::{Finding, Measure, Place, Verdict};
@@ -24,7 +26,7 @@ pub fn to_html(checkup: &Checkup<'_>) -> String {
     let of = |verdict| checkup.findings.iter().filter(move |c| c.finding.verdict == verdict);
     let counts = [Verdict::Breaks, Verdict::Unproven, Verdict::Meets];
     let counts = counts.map(|verdict| (verdict, of(verdict).count()));
-    html! {
+    let written = html! {
         (DOCTYPE)
         html lang="en" {
             head {
@@ -37,6 +39,7 @@ pub fn to_html(checkup: &Checkup<'_>) -> String {
                 header {
                     h1 { (recipe.title) }
                     p .board.(verdict.words()) { (sign(verdict)) " " strong { (verdict) } }
+                    p { (SHORT_CAUTION) }
                     p {
                         "Held to " (held.join(", "))
                         @if let Some(profile) = recipe.profile { " (" (profile.key) ": " (profile.says) ")" }
@@ -49,7 +52,7 @@ pub fn to_html(checkup: &Checkup<'_>) -> String {
                         "."
                     }
                     (page.open())
-                    p .dim { (checkup.path.display().to_string()) }
+                    p .dim { (visible(&checkup.path.display().to_string())) }
                 }
                 main {
                     p .dim {
@@ -79,8 +82,8 @@ pub fn to_html(checkup: &Checkup<'_>) -> String {
                 }
             }
         }
-    }
-    .into_string()
+    };
+    visible_lines(&written.into_string()).into_owned()
 }
 
 /// A sign beside the word, for whoever sees no colours.
@@ -207,7 +210,10 @@ impl Page<'_, '_> {
         let open = !finding.is_met();
         html! {
             details .finding.(class) open[open] id=[open.then(|| self.anchor(checked))] {
-                summary .head { (sign(finding.verdict)) " " (finding.rule.asks) ": " (word) }
+                summary .head {
+                    (sign(finding.verdict)) " " (finding.rule.asks) ": " (word)
+                    @if words::from_memory(finding) { ", by a figure from memory" }
+                }
                 @if let Some(accepted) = accepted { p { strong { "Accepted: " } (accepted.reason) } }
                 (clock(finding))
                 dl {

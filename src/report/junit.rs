@@ -3,7 +3,7 @@ use std::io::{self, Write};
 use quick_xml::Writer;
 use quick_xml::events::{BytesDecl, BytesEnd, BytesStart, BytesText, Event};
 
-use super::{Checkup, Lines, Unread, words};
+use super::{CAUTIONS, Checkup, Lines, Unread, visible, words};
 use crate::finding::Verdict;
 use crate::recipe::Checked;
 
@@ -88,15 +88,25 @@ fn suite(
     let mut writer = Writer::new_with_indent(Vec::new(), b' ', 1);
     let [tests, failures, errors, skipped] = counts.map(|count| count.to_string());
     let attributes = [
-        ("name", printable(name)),
-        ("package", printable(path)),
-        ("tests", tests),
-        ("failures", failures),
-        ("errors", errors),
-        ("skipped", skipped),
+        ("name", visible(name)),
+        ("package", visible(path)),
+        ("tests", tests.into()),
+        ("failures", failures.into()),
+        ("errors", errors.into()),
+        ("skipped", skipped.into()),
     ];
-    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_str()));
-    writer.create_element("testsuite").with_attributes(attributes).write_inner_content(cases)?;
+    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_ref()));
+    let element = writer.create_element("testsuite").with_attributes(attributes);
+    element.write_inner_content(|writer| {
+        writer.create_element("properties").write_inner_content(|writer| {
+            for caution in CAUTIONS {
+                let attributes = [("name", "caution"), ("value", caution)];
+                writer.create_element("property").with_attributes(attributes).write_empty()?;
+            }
+            Ok(())
+        })?;
+        cases(writer)
+    })?;
     let mut text = String::from_utf8(writer.into_inner()).map_err(io::Error::other)?;
     text.push('\n');
     Ok(text)
@@ -108,8 +118,8 @@ fn case(
     inside: impl FnOnce(&mut Writer<Vec<u8>>) -> io::Result<()>,
 ) -> io::Result<()> {
     let attributes = [("name", name), ("classname", class), ("file", file)];
-    let attributes = attributes.map(|(key, value)| (key, printable(value)));
-    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_str()));
+    let attributes = attributes.map(|(key, value)| (key, visible(value)));
+    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_ref()));
     writer.create_element("testcase").with_attributes(attributes).write_inner_content(inside)?;
     Ok(())
 }
@@ -120,17 +130,10 @@ fn said_in(
     attributes: &[(&str, &str)],
     said: &str,
 ) -> io::Result<()> {
-    let attributes: Vec<_> =
-        attributes.iter().map(|(key, value)| (*key, printable(value))).collect();
-    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_str()));
-    let said = printable(said);
+    let attributes: Vec<_> = attributes.iter().map(|(key, value)| (*key, visible(value))).collect();
+    let attributes = attributes.iter().map(|(key, value)| (*key, value.as_ref()));
+    let said = visible(said);
     let element = writer.create_element(element).with_attributes(attributes);
     element.write_text_content(BytesText::new(&said))?;
     Ok(())
-}
-
-/// XML 1.0 has no way to write most control characters, escaped or not.
-fn printable(text: &str) -> String {
-    let kept = |c: char| matches!(c, '\t' | '\n' | '\r' | ' '..='\u{fffd}' | '\u{10000}'..);
-    text.chars().map(|c| if kept(c) { c } else { '\u{fffd}' }).collect()
 }

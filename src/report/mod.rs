@@ -39,12 +39,13 @@ use std::path::PathBuf;
 use crate::finding::{Finding, Place, Verdict};
 use crate::recipe::{Checked, Fault, Recipe};
 
+pub use crate::visible::{is_unprintable, visible, visible_lines};
 #[cfg(feature = "calendar")]
 #[cfg_attr(docsrs, doc(cfg(feature = "calendar")))]
-pub use label::{Label, labels};
+pub use label::{CookThrough, Label, NotMet, Says, labels};
 pub use lines::Lines;
 pub use rules::{InWords, in_words};
-pub use text::Layout;
+pub use text::{Layout, cautions};
 pub use write::{Format, Part, Report, Summary};
 #[cfg(feature = "html")]
 #[cfg_attr(docsrs, doc(cfg(feature = "html")))]
@@ -56,13 +57,20 @@ pub use {
 /// The version of the JSON report.
 pub const VERSION: u32 = 1;
 
-/// What every report ends with.
+/// What every report says, beside what it found.
 pub const CAUTIONS: [&str; 4] = [
-    "This holds what the recipe says against published figures. It does not know what was done.",
+    "This compares what the recipe says with the figures cited. Some of them are from memory: check those. It cannot know what was done.",
     "\"Meets\" is about the rule named, not about the food. Rules this version does not hold are not judged.",
-    "Weigh curing premixes, never spoon them; keep them labelled and away from children. A very small amount of neat nitrite can kill.",
-    "Local codes and licensed practice come first. For sale, have the process checked by someone licensed to.",
+    CURING_CAUTION,
+    "Local codes and licensed practice come first. Before you sell, have the process checked by a licensed process authority.",
 ];
+
+/// The one of them that belongs to whatever is cured.
+pub const CURING_CAUTION: &str = "Weigh curing premixes, never spoon them; keep them labelled and away from children. A very small amount of neat nitrite can kill: blue lips or dizziness after eating are an emergency.";
+
+/// What is said where there is room for one line only.
+pub const SHORT_CAUTION: &str =
+    "Some figures are from memory: check those. Local codes and licensed practice come first.";
 
 /// A document that was checked.
 #[derive(Debug)]

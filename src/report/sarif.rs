@@ -3,7 +3,7 @@ use std::io::{self, Write};
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, utf8_percent_encode};
 use serde_json::{Value, json};
 
-use super::{Checkup, Lines, Unread, in_words, words};
+use super::{CAUTIONS, Checkup, Lines, SHORT_CAUTION, Unread, in_words, visible, words};
 use crate::finding::{Force, Place, Rule, Verdict};
 use crate::recipe::{Checked, Fault, rules};
 
@@ -19,6 +19,7 @@ pub(super) fn begin(out: &mut impl Write) -> io::Result<()> {
     let driver = json!({
         "name": env!("CARGO_PKG_NAME"),
         "version": env!("CARGO_PKG_VERSION"),
+        "fullDescription": { "text": CAUTIONS.join(" ") },
         "rules": described,
     });
     let driver = serde_json::to_string_pretty(&driver)?;
@@ -66,14 +67,15 @@ fn reporting(rule: &Rule) -> Value {
         "id": rule.id,
         "shortDescription": { "text": rule.asks },
         "fullDescription": { "text": why },
-        "help": { "text": mend },
+        "help": { "text": format!("{mend} {SHORT_CAUTION}") },
         "defaultConfiguration": { "level": level },
     })
 }
 
 fn result(checkup: &Checkup<'_>, checked: &Checked, lines: &Lines<'_>) -> Value {
     let finding = &checked.finding;
-    let component = checkup.component(checked);
+    let component = visible(checkup.component(checked));
+    let seen: Vec<_> = finding.rows.into_iter().flatten().map(|row| row.citation.seen).collect();
     let level = match (finding.verdict, finding.rule.force) {
         (Verdict::Breaks, Force::Safety) => "error",
         (Verdict::Breaks | Verdict::Unproven, _) => "warning",
@@ -97,7 +99,7 @@ fn result(checkup: &Checkup<'_>, checked: &Checked, lines: &Lines<'_>) -> Value 
             "logicalLocations": [{ "name": component }],
         }],
         "suppressions": suppressed.into_iter().collect::<Vec<_>>(),
-        "properties": { "verdict": finding.verdict.words() },
+        "properties": { "verdict": finding.verdict.words(), "seen": seen },
     })
 }
 
@@ -105,7 +107,7 @@ fn notification(unread: &Unread, fault: &Fault, lines: &Lines<'_>) -> Value {
     let help = fault.help.as_ref().map_or(String::new(), |help| format!(" ({help})"));
     json!({
         "level": "error",
-        "message": { "text": format!("{}{help}", fault.message) },
+        "message": { "text": visible(&format!("{}{help}", fault.message)) },
         "locations": [{ "physicalLocation": {
             "artifactLocation": { "uri": uri(unread.path.display().to_string()) },
             "region": region(fault.place, lines),

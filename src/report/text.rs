@@ -2,8 +2,7 @@ use std::fmt::Write;
 
 use anstyle::{AnsiColor, Style};
 
-use super::{CAUTIONS, Checkup, Lines, Summary, words};
-use crate::cite::Seen;
+use super::{CAUTIONS, Checkup, Lines, Summary, visible, words};
 use crate::finding::{Finding, Verdict};
 use crate::recipe::Checked;
 
@@ -51,10 +50,17 @@ pub(super) fn end(summary: &Summary, layout: Layout) -> String {
         out.push('\n');
     }
     if summary.documents() > summary.unread {
-        out.push_str("Cautions\n");
-        for caution in CAUTIONS {
-            wrapped(&mut out, layout, "  - ", "    ", caution);
-        }
+        out.push_str(&cautions(layout));
+    }
+    out
+}
+
+/// The cautions as a list, for the end of whatever is printed.
+#[must_use]
+pub fn cautions(layout: Layout) -> String {
+    let mut out = "Cautions\n".to_owned();
+    for caution in CAUTIONS {
+        wrapped(&mut out, layout, "  - ", "    ", caution);
     }
     out
 }
@@ -155,12 +161,7 @@ fn finding(
     }
     for row in finding.rows.into_iter().flatten() {
         field("printed", &format!("\"{}\"", row.printed));
-        let warning = if row.citation.seen == Seen::Memory {
-            " (this figure is from memory: check it)"
-        } else {
-            ""
-        };
-        field("source", &format!("{}{warning}", row.citation));
+        field("source", &words::source(row));
         if !row.note.is_empty() {
             field("", row.note);
         }
@@ -179,7 +180,8 @@ fn wrapped(out: &mut String, layout: Layout, first: &str, rest: &str, text: &str
     out.push_str(first);
     let mut width = first.chars().count();
     let mut fresh = true;
-    for word in text.split_whitespace() {
+    // A line end that is written out no longer parts words.
+    for word in visible(text).split_whitespace() {
         let length = word.chars().count();
         if !fresh && width.saturating_add(length).saturating_add(1) > most {
             out.push('\n');

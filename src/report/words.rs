@@ -4,6 +4,7 @@ use core::cmp::Ordering;
 
 use uom::si::f64::{Mass, Time};
 
+use crate::cite::{Row, Seen};
 use crate::finding::{Finding, Force, Held, Limit, Measure, Mend, Rule};
 use crate::range::{Range, against};
 use crate::units::{
@@ -255,6 +256,21 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
     }
 }
 
+/// Where a row stands, and whether nobody read it there.
+pub(super) fn source(row: &Row) -> String {
+    let warning = match row.citation.seen {
+        Seen::Memory => " (this figure is from memory: check it)",
+        _ => "",
+    };
+    format!("{}{warning}", row.citation)
+}
+
+/// Whether a finding rests on a figure that nobody read.
+#[cfg(feature = "html")]
+pub(super) fn from_memory(finding: &Finding) -> bool {
+    finding.rows.into_iter().flatten().any(|row| row.citation.seen == Seen::Memory)
+}
+
 /// All of a finding in sentences: what is asked, the verdict, the figures, the document and the mend.
 pub(super) fn sentences(finding: &Finding) -> String {
     let mut text = format!("{}: {}.", finding.rule.asks, finding.verdict.words());
@@ -266,8 +282,13 @@ pub(super) fn sentences(finding: &Finding) -> String {
     add("Found", found(finding));
     add("Limit", limit(finding));
     add("Missing", finding.missing.map(|missing| missing.what.to_owned()));
-    let source = finding.rows.into_iter().flatten().next();
-    add("Source", source.map(|row| row.citation.to_string()));
+    for row in finding.rows.into_iter().flatten() {
+        add("Source", Some(source(row)));
+        add(
+            "About the source",
+            Some(row.note.trim_end_matches('.').to_owned()).filter(|n| !n.is_empty()),
+        );
+    }
     add("Mend", mend(finding));
     add("Note", finding.note.map(|note| note.trim_end_matches('.').to_owned()));
     text

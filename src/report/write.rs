@@ -2,6 +2,7 @@ use std::io::{self, Write};
 
 use super::{CAUTIONS, Layout, Outcome, json, junit, sarif, text};
 use crate::finding::Verdict;
+use crate::visible::in_json;
 
 /// How a report is written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -54,8 +55,8 @@ impl Part {
             Outcome::Checked(checkup) => {
                 let text = match format {
                     Format::Text(layout) => text::recipe(checkup, layout),
-                    Format::Json => json::file(checkup)?,
-                    Format::Sarif => sarif::results(checkup)?,
+                    Format::Json => in_json(json::file(checkup)?),
+                    Format::Sarif => in_json(sarif::results(checkup)?),
                     Format::Junit => junit::checked(checkup)?,
                 };
                 let (verdict, settled) = (Some(checkup.verdict()), checkup.settled());
@@ -64,8 +65,8 @@ impl Part {
             Outcome::Unread(unread) => {
                 let text = match format {
                     Format::Text(_) => String::new(),
-                    Format::Json => json::not_read(unread)?,
-                    Format::Sarif => sarif::notifications(unread)?,
+                    Format::Json => in_json(json::not_read(unread)?),
+                    Format::Sarif => in_json(sarif::notifications(unread)?),
                     Format::Junit => junit::not_read(unread)?,
                 };
                 Ok(Self { text, verdict: None, settled: false })

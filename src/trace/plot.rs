@@ -2,6 +2,7 @@ use plotters::prelude::*;
 
 use super::Point;
 use crate::units::{Reading, Scale};
+use crate::visible::visible;
 
 /// A temperature that is marked across a drawing.
 #[derive(Debug, Clone, PartialEq)]
@@ -27,6 +28,8 @@ pub struct Drawing<'a> {
     pub chamber: &'a [Point],
     /// The levels.
     pub levels: &'a [Level],
+    /// What stands below it, in small type.
+    pub foot: &'a str,
 }
 
 /// Why a record was not drawn.
@@ -59,6 +62,7 @@ const DRAWN: usize = 1200;
 ///     inside: &inside,
 ///     chamber: &[],
 ///     levels: &[],
+///     foot: "An invented record.",
 /// })?;
 /// assert!(svg.starts_with("<svg") && svg.contains("Invented loaf"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -95,8 +99,9 @@ fn draw(svg: &mut String, drawing: &Drawing<'_>, begin: f64, end: f64) -> Result
     let area = SVGBackend::with_string(svg, (960, 540)).into_drawing_area();
     area.fill(&WHITE)?;
     let mut chart = ChartBuilder::on(&area)
-        .caption(drawing.title, ("sans-serif", 20))
+        .caption(visible(drawing.title), ("sans-serif", 20))
         .margin(16)
+        .margin_bottom(32)
         .x_label_area_size(44)
         .y_label_area_size(56)
         .build_cartesian_2d(begin..end + (end - begin) * 0.12, low - room..high + room)?;
@@ -120,7 +125,8 @@ fn draw(svg: &mut String, drawing: &Drawing<'_>, begin: f64, end: f64) -> Result
         let at = level.at.on(drawing.scale).value();
         let line = DashedLineSeries::new([(begin, at), (end, at)], 2, 4, BLACK.stroke_width(1));
         chart.draw_series(line)?;
-        let name = Text::new(level.name.clone(), (named_at, at + room * 0.5), text.clone());
+        let name =
+            Text::new(visible(&level.name).into_owned(), (named_at, at + room * 0.5), text.clone());
         chart.draw_series(core::iter::once(name))?;
         if let Some(met) = level.met {
             let mark = TriangleMarker::new((met / 3600.0, at), 7, BLACK.filled());
@@ -137,6 +143,7 @@ fn draw(svg: &mut String, drawing: &Drawing<'_>, begin: f64, end: f64) -> Result
         chart.draw_series(LineSeries::new(inside, RGBColor(0, 60, 120).stroke_width(2)))?;
         chart.draw_series(core::iter::once(Text::new(" inside", named, text)))?;
     }
+    area.draw(&Text::new(visible(drawing.foot), (16, 518), ("sans-serif", 13)))?;
     area.present()?;
     drop(chart);
     drop(area);

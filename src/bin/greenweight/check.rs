@@ -1,6 +1,6 @@
 //! Many documents, several at a time, reported in the order they were named.
 
-use std::io::{self, IsTerminal, Write};
+use std::io::{self, IsTerminal};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::time::Duration;
@@ -12,6 +12,7 @@ use greenweight::report::{Format, Outcome, Part, Report, Summary};
 
 use crate::draw;
 use crate::files::{Document, Named, explained, named};
+use crate::output::{Output, complain, complain_in_colour, unwritten};
 
 /// So many documents are held at a time.
 const BATCH: usize = 256;
@@ -39,7 +40,7 @@ pub(crate) fn check_all(
         Ok(summary) if summary.settled() => ExitCode::SUCCESS,
         Ok(_) => ExitCode::from(1),
         Err(message) => {
-            eprintln!("{message}");
+            complain(message);
             ExitCode::from(2)
         }
     }
@@ -52,7 +53,7 @@ fn written(
 ) -> Result<Summary, String> {
     let paths = named(arguments);
     let names = draw::names(paths.iter().map(|named| named.path.as_path()));
-    let unwritten = |error: io::Error| format!("the report could not be written: {error}");
+    let unwritten = |error| unwritten(&error);
     let mut report = Report::new(format, Output::new()).map_err(unwritten)?;
     let progress = Progress::new(paths.len());
     let colour = io::stderr().is_terminal();
@@ -64,7 +65,7 @@ fn written(
         progress.more(printed.len());
         for printed in printed {
             if let Some(unread) = printed.unread {
-                progress.above(|| eprintln!("{unread}"));
+                progress.above(|| complain_in_colour(&unread));
             }
             drawn = drawn.and(printed.drawn);
             report.add(printed.part.map_err(unwritten)?).map_err(unwritten)?;
@@ -94,47 +95,6 @@ fn print_one(
         Outcome::Unread(unread) => {
             Printed { part, unread: Some(explained(unread, colour)), drawn: Ok(()) }
         }
-    }
-}
-
-/// Standard output, until whoever reads it has read enough: the rest is checked all the same,
-/// for the exit status.
-struct Output {
-    out: io::BufWriter<io::Stdout>,
-    closed: bool,
-}
-
-impl Output {
-    fn new() -> Self {
-        Self { out: io::BufWriter::new(io::stdout()), closed: false }
-    }
-
-    fn unless_closed<T>(&mut self, done: io::Result<T>, instead: T) -> io::Result<T> {
-        match done {
-            Err(error) if error.kind() == io::ErrorKind::BrokenPipe => {
-                self.closed = true;
-                Ok(instead)
-            }
-            done => done,
-        }
-    }
-}
-
-impl Write for Output {
-    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
-        if self.closed {
-            return Ok(bytes.len());
-        }
-        let done = self.out.write(bytes);
-        self.unless_closed(done, bytes.len())
-    }
-
-    fn flush(&mut self) -> io::Result<()> {
-        if self.closed {
-            return Ok(());
-        }
-        let done = self.out.flush();
-        self.unless_closed(done, ())
     }
 }
 

@@ -9,8 +9,9 @@ use annotate_snippets::{AnnotationKind, Level, Renderer, Snippet};
 
 use greenweight::finding::Place;
 use greenweight::recipe::{Fault, LARGEST, Recipe};
-use greenweight::report::{Checkup, Outcome, Unread};
+use greenweight::report::{Checkup, Outcome, Unread, visible};
 
+use crate::output::{complain_in_colour, shown};
 use crate::record;
 
 /// A path that arguments name, or why there is none.
@@ -128,7 +129,7 @@ impl Document {
         match self.check() {
             Outcome::Checked(checkup) => Some(checkup),
             Outcome::Unread(unread) => {
-                eprintln!("{}", explained(&unread, io::stderr().is_terminal()));
+                complain_in_colour(&explained(&unread, io::stderr().is_terminal()));
                 None
             }
         }
@@ -150,24 +151,24 @@ fn read(path: &Path) -> io::Result<Vec<u8>> {
 
 /// Every fault of a document with its line, and a caret under it.
 pub(crate) fn explained(document: &Unread, colour: bool) -> String {
-    let path = document.path.display().to_string();
+    let path = shown(&document.path);
     let renderer = if colour { Renderer::styled() } else { Renderer::plain() };
+    // The renderer writes out every other character that steers a terminal; these take two bytes too.
+    let text = document.text.replace(|c| matches!(c, '\u{80}'..='\u{9f}'), "??");
     let mut out = Vec::new();
     for fault in &document.faults {
-        let title = Level::ERROR.primary_title(&fault.message);
+        let title = Level::ERROR.primary_title(visible(&fault.message));
         let group = if document.text.is_empty() {
             title.element(annotate_snippets::Origin::path(&path))
         } else {
             let end = fault.place.end.min(document.text.len());
             let span = fault.place.start.min(end)..end;
             title.element(
-                Snippet::source(&document.text)
-                    .path(&path)
-                    .annotation(AnnotationKind::Primary.span(span)),
+                Snippet::source(&text).path(&path).annotation(AnnotationKind::Primary.span(span)),
             )
         };
         let group = match &fault.help {
-            Some(help) => group.element(Level::HELP.message(help)),
+            Some(help) => group.element(Level::HELP.message(visible(help))),
             None => group,
         };
         out.push(renderer.render(&[group]).to_string());

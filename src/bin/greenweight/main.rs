@@ -4,17 +4,18 @@ use std::io::{self, IsTerminal};
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use clap::{Parser, Subcommand, ValueEnum};
+use clap::{CommandFactory, FromArgMatches, Parser, Subcommand, ValueEnum};
 
 use greenweight::authority::Profile;
 use greenweight::finding::Force;
 use greenweight::recipe::rules;
-use greenweight::report::{Checkup, Format, Layout, Outcome, in_words, labels};
+use greenweight::report::{Checkup, Format, Layout, Outcome, cautions, in_words, labels, visible};
 
 use check::{Drawings, check_all};
 use files::Document;
+use output::{complain, print};
 
-/// Holds recipes against published food-safety figures.
+/// Compares recipes with food-safety figures, and says of each where it comes from.
 #[derive(Parser)]
 #[command(version, arg_required_else_help = true)]
 struct Arguments {
@@ -189,11 +190,21 @@ mod draw;
 mod files;
 mod mend;
 mod new;
+mod output;
 mod record;
 mod scale;
 
 fn main() -> ExitCode {
-    match Arguments::parse().verb {
+    let arguments = match arguments() {
+        Ok(arguments) => arguments,
+        // What was asked for, as the help is, is no error.
+        Err(told) if !told.use_stderr() => return print(&told.to_string(), ExitCode::SUCCESS),
+        Err(wrong) => {
+            complain(wrong.to_string().trim_end());
+            return ExitCode::from(2);
+        }
+    };
+    match arguments.verb {
         Verb::Check { paths, format, plots, pages, setting } => {
             let format = match format {
                 Form::Text => Format::Text(setting.layout()),
@@ -214,18 +225,33 @@ fn main() -> ExitCode {
     }
 }
 
+/// What the command line says; or why not, or the help that it asks for, with the cautions below it.
+fn arguments() -> Result<Arguments, clap::Error> {
+    let foot = cautions(Layout::default());
+    let command = Arguments::command().after_help(foot.clone());
+    let command = command.mut_subcommands(|verb| verb.after_help(foot.clone()));
+    let matches = command.clone().try_get_matches().map_err(|wrong| {
+        // A message repeats what was given: of the same as it is shown.
+        let shown = std::env::args_os().map(|given| visible(&given.to_string_lossy()).into_owned());
+        command.try_get_matches_from(shown).err().unwrap_or(wrong)
+    });
+    Arguments::from_arg_matches(&matches?)
+}
+
 /// An answer, or why there is none.
 fn print_or_explain(answer: Result<String, String>) -> ExitCode {
     match answer {
-        Ok(answer) => {
-            print!("{answer}");
-            ExitCode::SUCCESS
-        }
+        Ok(answer) => print(&answer, ExitCode::SUCCESS),
         Err(message) => {
-            eprintln!("{message}");
+            complain(message);
             ExitCode::from(2)
         }
     }
+}
+
+/// A list, with the cautions below it.
+fn with_cautions(list: &str) -> String {
+    format!("{list}\n{}", cautions(Layout::default()))
 }
 
 fn rules_in_words(one: Option<&str>) -> Result<String, String> {
@@ -233,7 +259,7 @@ fn rules_in_words(one: Option<&str>) -> Result<String, String> {
     if let Some(id) = one {
         let words = all.find(|rule| rule.id == id).and_then(in_words);
         let words = words.ok_or_else(|| {
-            format!("there is no rule `{id}`: `greenweight rules` lists them all")
+            format!("there is no rule `{}`: `greenweight rules` lists them all", visible(id))
         })?;
         return Ok(words.page.to_owned());
     }
@@ -246,7 +272,7 @@ fn rules_in_words(one: Option<&str>) -> Result<String, String> {
         };
         text.push_str(&format!("{:<28} {}{force}\n", rule.id, rule.asks));
     }
-    Ok(text)
+    Ok(with_cautions(&text))
 }
 
 fn profiles() -> String {
@@ -254,7 +280,7 @@ fn profiles() -> String {
         let chosen: Vec<_> = profile.authorities.iter().map(|authority| authority.key()).collect();
         format!("{:<28} {}: {}\n", profile.key, profile.says, chosen.join(", "))
     };
-    Profile::ALL.iter().map(line).collect()
+    with_cautions(&Profile::ALL.iter().map(line).collect::<String>())
 }
 
 fn label_one(path: PathBuf) -> ExitCode {
@@ -262,18 +288,12 @@ fn label_one(path: PathBuf) -> ExitCode {
     let Some(checkup) = document.check_or_explain() else { return ExitCode::from(2) };
     let labels = labels(&checkup);
     if labels.is_empty() {
-        eprintln!("no component says when it was made: write made_on = 2026-01-31 in it");
+        complain("no component says when it was made: write made_on = 2026-01-31 in it");
         return ExitCode::from(2);
     }
-    for (n, label) in labels.iter().enumerate() {
-        let apart = if n > 0 { "\n" } else { "" };
-        print!("{apart}{label}");
-    }
-    if labels.iter().all(|label| label.use_by.is_ok()) {
-        ExitCode::SUCCESS
-    } else {
-        ExitCode::from(1)
-    }
+    let printed: Vec<_> = labels.iter().map(ToString::to_string).collect();
+    let all = labels.iter().all(|label| label.use_by().is_some());
+    print(&with_cautions(&printed.join("\n")), ExitCode::from(u8::from(!all)))
 }
 
 fn scale_one(path: PathBuf, times: f64, layout: Layout) -> ExitCode {
@@ -283,19 +303,19 @@ fn scale_one(path: PathBuf, times: f64, layout: Layout) -> ExitCode {
     let scaled = match checkup.recipe.times(times) {
         Ok(scaled) => scaled,
         Err(error) => {
-            eprintln!("--times: {error}");
+            complain(format!("--times: {error}"));
             return ExitCode::from(2);
         }
     };
-    print!("{}", scale::in_words(&scaled, text, times));
+    let mut said = scale::in_words(&scaled, text, times);
     let checkup = Checkup::new(document.path.clone(), text, scaled.recipe);
     match Format::Text(layout).report(&Outcome::Checked(checkup)) {
-        Ok((summary, text)) => {
-            print!("{text}");
-            if summary.settled() { ExitCode::SUCCESS } else { ExitCode::from(1) }
+        Ok((summary, report)) => {
+            said.push_str(&report);
+            print(&said, ExitCode::from(u8::from(!summary.settled())))
         }
         Err(error) => {
-            eprintln!("the report could not be written: {error}");
+            complain(output::unwritten(&error));
             ExitCode::from(2)
         }
     }

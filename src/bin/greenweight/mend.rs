@@ -1,5 +1,6 @@
 //! Changes to a document that mend what was found in it, each tried before it is shown.
 
+use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -8,13 +9,16 @@ use toml_edit::{Document, Item, Table};
 
 use greenweight::finding::{Mend, Verdict};
 use greenweight::recipe::Checked;
-use greenweight::report::{Checkup, Outcome};
+use greenweight::report::{Checkup, Layout, Outcome, cautions, visible_lines};
 use greenweight::units::{Mass, MassUnit, show_duration};
 
 use crate::files::{self, named};
+use crate::output::{Output, complain, shown, unwritten};
 
 pub(crate) fn mend_all(arguments: &[PathBuf], write: bool) -> ExitCode {
-    let (mut shown, mut failed) = (false, false);
+    let (mut any, mut failed) = (false, false);
+    let mut out = Output::new();
+    let mut printed = Ok(());
     for named in named(arguments) {
         let document = files::Document::open(&named);
         if document.check_or_explain().is_none() {
@@ -26,16 +30,26 @@ pub(crate) fn mend_all(arguments: &[PathBuf], write: bool) -> ExitCode {
         if after == before {
             continue;
         }
-        shown = true;
-        let name = document.path.display().to_string();
-        let difference = TextDiff::from_lines(before, &after);
-        print!("{}", difference.unified_diff().header(&name, &name));
+        any = true;
+        let name = shown(&document.path);
+        // What was asked for is done, whether or not it can be shown.
         if write && let Err(error) = replace(&document.path, &after) {
-            eprintln!("{name} cannot be written: {error}");
+            complain(format!("{name} cannot be written: {error}"));
             failed = true;
         }
+        let difference = TextDiff::from_lines(before, &after);
+        let difference = difference.unified_diff().header(&name, &name).to_string();
+        printed = printed.and_then(|()| out.write_all(visible_lines(&difference).as_bytes()));
     }
-    match (failed, shown && !write) {
+    if any {
+        let end = format!("\n{}", cautions(Layout::default()));
+        printed = printed.and_then(|()| out.write_all(end.as_bytes()));
+    }
+    if let Err(error) = printed.and_then(|()| out.flush()) {
+        complain(unwritten(&error));
+        failed = true;
+    }
+    match (failed, any && !write) {
         (true, _) => ExitCode::from(2),
         (false, true) => ExitCode::from(1),
         (false, false) => ExitCode::SUCCESS,
@@ -176,7 +190,7 @@ fn replace(path: &Path, text: &str) -> std::io::Result<()> {
     let path = path.canonicalize()?;
     let folder = path.parent().unwrap_or(Path::new("."));
     let mut file = tempfile::NamedTempFile::new_in(folder)?;
-    std::io::Write::write_all(&mut file, text.as_bytes())?;
+    file.write_all(text.as_bytes())?;
     std::fs::set_permissions(file.path(), std::fs::metadata(&path)?.permissions())?;
     file.persist(&path)?;
     Ok(())

@@ -1,7 +1,7 @@
 use std::fmt::Write;
 
 use greenweight::recipe::{Recipe, Scaled};
-use greenweight::report::Lines;
+use greenweight::report::{Lines, visible};
 use greenweight::units::{Amount, MassUnit, show_mass, show_mass_like};
 
 /// A scaled recipe: what to weigh out, and what does not scale.
@@ -25,7 +25,7 @@ pub(super) fn in_words(scaled: &Scaled<'_>, text: &str, times: f64) -> String {
 
 fn weights(out: &mut String, recipe: &Recipe<'_>) {
     for component in &recipe.components {
-        let _ = writeln!(out, "  {}", component.name);
+        let _ = writeln!(out, "  {}", visible(&component.name));
         for ingredient in &component.ingredients {
             let _ = match ingredient.amount {
                 Some(Amount::Weighed(mass)) => writeln!(
@@ -33,9 +33,9 @@ fn weights(out: &mut String, recipe: &Recipe<'_>) {
                     "    {} ({})  {}",
                     show_mass(mass),
                     show_mass_like(mass, MassUnit::Ounce),
-                    ingredient.name
+                    visible(&ingredient.name)
                 ),
-                _ => writeln!(out, "    by the spoon or cup  {}", ingredient.name),
+                _ => writeln!(out, "    by the spoon or cup  {}", visible(&ingredient.name)),
             };
         }
     }

@@ -270,17 +270,25 @@ fn date(keys: &Keys<'_, '_>, key: &str, faults: &mut Faults) -> Option<Date> {
     }
 }
 
-fn packed_on(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Date> {
-    let packed = date(keys, "packed_on", faults)?;
+fn refuse_packing_day(component: &Component<'_>, keys: &Keys<'_, '_>, faults: &mut Faults) {
+    let Some(packed) = component.packed_on else { return };
     let place = keys.value("packed_on").map_or(keys.place, |value| value.span().into());
-    match date(keys, "made_on", &mut Faults::new()) {
-        None => {
-            fault(faults, place, "`packed_on` needs `made_on` beside it: its days count from there")
-        }
-        Some(made) if packed < made => fault(faults, place, "it is packed before it is made"),
-        Some(_) => {}
+    let Some((made, end)) = component.days_of_packing() else {
+        return fault(
+            faults,
+            place,
+            "`packed_on` needs `made_on` beside it: its days count from there",
+        );
+    };
+    if packed < made || end.is_some_and(|end| packed > end) {
+        let allowed = match end {
+            Some(end) => {
+                format!("a day from {made}, when it is made, to {end}, when its steps end")
+            }
+            None => format!("{made}, when it is made, or a later day"),
+        };
+        fault(faults, place, format!("`packed_on` is {packed}: write {allowed}"));
     }
-    Some(packed)
 }
 
 fn inside(bounds: &Bounds, value: f64) -> Result<(), OutOfRange> {
@@ -355,7 +363,7 @@ fn component<'i>(
         fault(faults, to.place, message);
     }
     let analysed = keys.table("analysis", cure::ANALYSIS, faults);
-    Component {
+    let component = Component {
         name,
         // Without a class the recipe is not returned, only its faults.
         food: food.unwrap_or(Food::Sauce),
@@ -387,10 +395,12 @@ fn component<'i>(
             .and_then(|keys| record::recorded_in(&keys, faults)),
         piece: keys.bounded("piece", read_mass, |mass| inside(&WEIGHT, mass.value), faults),
         made_on: self::date(keys, "made_on", faults),
-        packed_on: packed_on(keys, faults),
+        packed_on: self::date(keys, "packed_on", faults),
         accepted: accepted.iter().filter_map(|keys| self::accepted(keys, faults)).collect(),
         place: keys.place,
-    }
+    };
+    refuse_packing_day(&component, keys, faults);
+    component
 }
 
 fn accepted<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<Accepted<'i>> {

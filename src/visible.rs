@@ -1,0 +1,78 @@
+//! What a document, a file name or an argument says, as it is shown: it cannot write lines of a report, move a
+//! cursor or turn a line around.
+
+use std::borrow::Cow;
+use std::iter::Peekable;
+use std::str::Chars;
+
+/// Whether a character would begin a line, move a cursor or turn the line around.
+#[must_use]
+pub fn is_unprintable(c: char) -> bool {
+    c.is_control()
+        || matches!(
+            c,
+            '\u{200e}' | '\u{200f}'
+                | '\u{2028}'..='\u{202e}'
+                | '\u{2066}'..='\u{2069}'
+                // XML has no way to write these.
+                | '\u{fffe}' | '\u{ffff}'
+        )
+}
+
+/// A name, a path or a sentence with whatever cannot be printed written out: a line end as `\n`, an escape as
+/// `\u{1b}`.
+///
+/// ```
+/// use greenweight::report::visible;
+///
+/// assert_eq!(visible("a\nMEETS\u{1b}[2J.toml"), "a\\nMEETS\\u{1b}[2J.toml");
+/// ```
+#[must_use]
+pub fn visible(text: &str) -> Cow<'_, str> {
+    written_out(text, |_, _| false)
+}
+
+/// The same for a text of several lines, which keeps its line ends and its tabs.
+#[must_use]
+pub fn visible_lines(text: &str) -> Cow<'_, str> {
+    written_out(text, |c, rest| match c {
+        '\n' | '\t' => true,
+        // Alone it takes the cursor back to the beginning of the line.
+        '\r' => rest.peek() == Some(&'\n'),
+        _ => false,
+    })
+}
+
+/// JSON whose strings hold nothing that steers a terminal: the same values, written with escapes of JSON.
+pub(crate) fn in_json(json: String) -> String {
+    let steers = |c: char| is_unprintable(c) && c != '\n';
+    if !json.contains(steers) {
+        return json;
+    }
+    let mut out = String::with_capacity(json.len());
+    for c in json.chars() {
+        if steers(c) {
+            // All of them are written with four digits.
+            out.push_str(&format!("\\u{:04x}", u32::from(c)));
+        } else {
+            out.push(c);
+        }
+    }
+    out
+}
+
+fn written_out(text: &str, kept: fn(char, &mut Peekable<Chars<'_>>) -> bool) -> Cow<'_, str> {
+    if !text.contains(is_unprintable) {
+        return Cow::Borrowed(text);
+    }
+    let mut out = String::with_capacity(text.len());
+    let mut rest = text.chars().peekable();
+    while let Some(c) = rest.next() {
+        if is_unprintable(c) && !kept(c, &mut rest) {
+            out.extend(c.escape_default());
+        } else {
+            out.push(c);
+        }
+    }
+    Cow::Owned(out)
+}

@@ -64,6 +64,7 @@ pub fn check(
     }
     additive::check(batch, authority, day, report);
     if batch.cures.is_empty() {
+        found_without_a_cure(batch, authority, day, report);
         return;
     }
     if batch.for_infants {
@@ -91,6 +92,7 @@ pub fn check(
         }
         bacon::nitrate(batch, report);
         bacon::weight(batch, report);
+        residue::united_states(batch, report);
         return;
     }
     let (nitrite, nitrate) = (batch.total(Premix::nitrite), batch.total(Premix::nitrate));
@@ -123,6 +125,26 @@ pub fn check(
         });
     }
     residue::united_states(batch, report);
+}
+
+/// An analysis is held against what may be left although nothing that was written cures: it is the only
+/// witness of a powder under another name.
+fn found_without_a_cure(
+    batch: &Batch<'_>,
+    authority: Authority,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
+    if batch.for_infants && batch.analysis.found_any() {
+        report(residue::unexplained(batch));
+    }
+    if authority != Authority::UsFsis {
+        product::check(batch, authority, day, report);
+    } else if batch.analysis.nitrite.is_some() {
+        residue::united_states(batch, report);
+    } else if batch.analysis.found_any() {
+        report(residue::unexplained(batch));
+    }
 }
 
 /// Whether an authority has rules about curing such a batch. Those of the United States for
@@ -168,7 +190,8 @@ const AUTHORITY_OF_ADDITIVES: Missing = Missing::new(
 /// The finding when none of the authorities of a recipe limits what goes into a batch.
 #[must_use]
 pub fn unanswered(batch: &Batch<'_>) -> Finding {
-    let missing = if batch.cures.is_empty() { AUTHORITY_OF_ADDITIVES } else { AUTHORITY };
+    let additives_alone = batch.cures.is_empty() && !batch.additions.is_empty();
+    let missing = if additives_alone { AUTHORITY_OF_ADDITIVES } else { AUTHORITY };
     Finding::unproven(&ANSWERED, missing, batch.place)
 }
 

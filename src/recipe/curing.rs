@@ -57,10 +57,13 @@ impl Recipe<'_> {
         let flesh = component.food.is_meat()
             || component.food == Food::Fish
             || component.holds(&[Kind::Meat, Kind::Fish]);
-        if !cured && (additions.is_empty() || !flesh) {
+        let additions: &[Addition] = if cured || flesh { &additions } else { &[] };
+        let goes_in = cured || !additions.is_empty();
+        let analysis = &component.analysis;
+        if !goes_in && analysis.nitrite.is_none() && analysis.nitrate.is_none() {
             return;
         }
-        let batch = self.batch(component, &cures, &additions, place);
+        let batch = self.batch(component, &cures, additions, place);
         let mut answered = false;
         let mut verdicts = Verdicts::default();
         for &authority in &self.held_to {
@@ -72,11 +75,13 @@ impl Recipe<'_> {
             });
             verdicts.add(&own);
         }
-        if !answered {
+        if !answered && (goes_in || analysis.found_any()) {
             report(cure::unanswered(&batch));
         }
         verdicts.differ(place, report);
-        cure::claim(&batch, report);
+        if goes_in {
+            cure::claim(&batch, report);
+        }
         if cured {
             self.time_and_temperature(component, report);
             quick_nitrate(component, report);
@@ -280,6 +285,13 @@ fn juices(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
 /// Whether an ingredient is a plant that brings nitrite or nitrate, and nobody says how much.
 pub(super) fn brings_unknown(ingredient: &Ingredient<'_>) -> bool {
     ingredient.kind != Kind::CuringPremix && names_a_juice(&ingredient.name)
+}
+
+/// Whether an ingredient brings nitrite, or may.
+pub(super) fn may_bring_nitrite(ingredient: &Ingredient<'_>) -> bool {
+    let none = |premix: Premix| premix.nitrite().mg_per_kg() <= 0.0;
+    let cures = ingredient.kind == Kind::CuringPremix && !ingredient.strength.is_some_and(none);
+    cures || brings_unknown(ingredient)
 }
 
 /// Nitrate in what is cooked before it had a week to work.

@@ -82,7 +82,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
             "use super::sauce::GarlicInOil;\nuse super::freezing::{EquivalentTime, PracticalLife};\nuse super::thaw::ThawBird;\nuse super::{ColdHolding, FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::authority::Authority;\nuse crate::units::{PrintedTemperature, Time, days, hours, minutes, pounds};\n"
         }
         "smoke" => {
-            "use super::fish::{ChubProcess, HotSmoke, WaterPhase};\nuse super::Ceiling;\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, Time, hours, minutes};\n"
+            "use super::fish::{ChubProcess, HotSmoke, WaterPhase};\nuse super::Ceiling;\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::food::Food;\nuse crate::level::Level;\nuse crate::units::{PrintedTemperature, Time, hours, minutes};\n"
         }
         other => panic!("no imports are known for {other}"),
     };
@@ -878,12 +878,16 @@ fn statics(table: &Table) -> String {
         "water-phase" => {
             let judged = rows.iter().filter(|row| row.has("authority"));
             array(table, &table.title, &name, "WaterPhase", judged, |row| {
+                let nitrite = row.maybe_number("with_nitrite_ppm_min").map(|least| {
+                    let most = row.number("with_nitrite_ppm_max");
+                    format!("Limit::Between(Level::of({least:?}), Level::of({most:?}))")
+                });
                 format!(
                     "WaterPhase {{ authority: {}, cold: {}, airless: {}, nitrite: {}, percent: {:?} }}",
                     authority(table, row),
                     option(row.maybe_words("smoked").map(|smoked| (smoked == "cold").to_string())),
                     row.figures["airless"].as_bool().unwrap(),
-                    option(row.maybe_number("with_nitrite_ppm_min").map(number)),
+                    option(nitrite),
                     row.number("wps_percent_min"),
                 )
             })

@@ -1,11 +1,11 @@
 use uom::si::f64::{Mass, Time};
 
 use super::document::{Component, CurePlan, Ingredient, Kind, Recipe, StepKind};
-use super::names::names_a_juice;
+use super::names::{names_a_juice, percentages};
 use crate::cite::Row;
 use crate::cure::{
-    self, Addition, Batch, Cure, GreenWeight, Method, NITRATE_PRACTICE, Pickle, PickleWeight,
-    Premix, Weighed, skin_free,
+    self, Addition, Batch, Cure, GreenWeight, Method, NITRATE_PRACTICE, PREMIX_STRENGTH_RULE,
+    Pickle, PickleWeight, Premix, Weighed, skin_free,
 };
 use crate::finding::{Finding, Force, Limit, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
@@ -33,6 +33,10 @@ const NOTHING_CURES: Missing = Missing::new(
 const JUICE_STRENGTH: Missing = Missing::new(
     "how much nitrite and nitrate this plant brings: powders and juices of celery, chard and the like are cures",
     "write it as kind \"curing-premix\" with the strength its maker has analysed, or leave it out",
+);
+const TWO_STRENGTHS: Missing = Missing::new(
+    "which strength is right: the name of the premix says another than `strength`",
+    "write the strength that the label of the pack names, in both places",
 );
 const HOW_LONG: Missing = Missing::new(
     "how long it cures: a rub or a pickle takes time to reach the middle",
@@ -79,6 +83,8 @@ impl Recipe<'_> {
             report(cure::unanswered(&batch));
         }
         verdicts.differ(place, report);
+        cure::strengths(&cures, report);
+        contradicted_by_name(component, report);
         if goes_in {
             cure::claim(&batch, report);
         }
@@ -270,6 +276,17 @@ impl Recipe<'_> {
                 report(Finding::new(&COLD, Verdict::Unproven).missing(HOW_COLD).at(place));
             }
             None => {}
+        }
+    }
+}
+
+/// A percentage in the name of a premix is its strength, or nobody knows what it is.
+fn contradicted_by_name(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+    for premix in component.ingredients.iter().filter(|i| i.kind == Kind::CuringPremix) {
+        let Some(strength) = premix.strength else { continue };
+        let named = || percentages(&premix.name);
+        if named().next().is_some() && !named().any(|percent| percent.may_be_of(&strength)) {
+            report(Finding::unproven(&PREMIX_STRENGTH_RULE, TWO_STRENGTHS, premix.place));
         }
     }
 }

@@ -719,6 +719,55 @@ fn a_key_that_does_not_belong_is_refused(
     assert!(said.contains(says), "{said}");
 }
 
+/// A premix by its name and its strength in sodium nitrite.
+fn named(name: &str, strength: &str, amount: &str) -> Value {
+    let premix = format!(
+        "kind = \"curing-premix\"\nstrength = {{ {strength} }}\namount = \"{amount}\"\n[[component.ingredient]]\nname = \"y\"\nkind = \"other\""
+    );
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n{SCALES}[[component]]\nname = \"a\"\n{GROUND}\n\
+         [[component.ingredient]]\nname = \"x\"\n{MEAT}\n[[component.ingredient]]\nname = \"{name}\"\n{premix}\n"
+    );
+    check_text(&text).1
+}
+
+// Premixes are sold with up to 6.3 % of nitrite. Saltpetre is nitrate, and sold neat.
+#[rstest]
+#[case::usual("sodium-nitrite = \"6.25 %\"", &[])]
+#[case::the_strongest("sodium-nitrite = \"6.3 %\"", &[])]
+#[case::none_so_strong("sodium-nitrite = \"12 %\"", &["unproven"])]
+#[case::neat("sodium-nitrite = \"99 %\"", &["unproven"])]
+#[case::neat_potassium_salt("potassium-nitrite = \"97 %\"", &["unproven"])]
+#[case::saltpetre("potassium-nitrate = \"100 %\"", &[])]
+fn a_curing_salt_stronger_than_any_premix_is_never_proven_and_no_weight_of_it_is_told(
+    #[case] strength: &str,
+    #[case] expected: &[&str],
+) {
+    let report = named("x", strength, "30 g");
+    assert_eq!(verdicts(&report, "cure/premix-strength"), expected);
+    let over = of_rule(&report, "cure/ingoing-nitrite");
+    for finding in over {
+        assert_eq!(finding["verdict"], "breaks");
+        assert_eq!(finding["mend"].is_null(), !expected.is_empty(), "{finding}");
+    }
+}
+
+#[rstest]
+#[case::of_another_premix("curing salt 6.25 % nitrite", "0.5 %", &["unproven"])]
+#[case::the_other_way("nitrite salt, 0,5 %", "6.25 %", &["unproven"])]
+#[case::in_words("salt with 0.4 percent nitrite", "6.25 %", &["unproven"])]
+#[case::the_same("curing salt 6.25 % nitrite", "6.25 %", &[])]
+#[case::rounded("curing salt, 6 %", "6.25 %", &[])]
+#[case::no_number("curing salt", "0.5 %", &[])]
+fn a_percentage_in_the_name_of_a_premix_is_its_strength(
+    #[case] name: &str,
+    #[case] strength: &str,
+    #[case] expected: &[&str],
+) {
+    let report = named(name, &format!("sodium-nitrite = \"{strength}\""), "10 g");
+    assert_eq!(verdicts(&report, "cure/premix-strength"), expected);
+}
+
 const NO_CURE: &str = "kind = \"other\"\namount = \"100 g\"";
 
 /// A sausage in which nothing that is written cures, and what a laboratory found in it.

@@ -61,7 +61,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
     }
     let uses = match room {
         "cure" => {
-            "use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::level::*;\n"
+            "use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse super::premix::SoldStrength;\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::level::*;\nuse crate::range::Range;\n"
         }
         "salt" => {
             "use super::activity::{Pitzer, SaturatedActivity, SaturatedHumidity, TabledActivity};\nuse super::strength::{Density, FreezingPoint, Solubility, SpecificVolume};\n"
@@ -227,7 +227,18 @@ fn statics(table: &Table) -> String {
     let name = constant(table.path.split('/').nth(1).unwrap());
     match table.shape.as_str() {
         // Read by people and by other programs; no code of this crate uses them.
-        "unit" | "premix-strength" | "words" | "rounded-pair" | "listed" | "regression" => String::new(),
+        "unit" | "words" | "rounded-pair" | "listed" | "regression" => String::new(),
+        "premix-strength" => array(table, &table.title, &name, "SoldStrength", rows, |row| {
+            let percent = row.figures["sodium_nitrite_percent"].as_array().unwrap();
+            let [low, high] = percent.as_slice() else { panic!("{}: not a range", row.key) };
+            let level = |end: &toml::Value| format!("Level::of({:?})", end.as_float().unwrap() * 1e4);
+            format!(
+                "SoldStrength {{ nitrite: Range::ordered({}, {}), neat: {} }}",
+                level(low),
+                level(high),
+                row.has("neat"),
+            )
+        }),
         "curing-limit" if table.authority.as_deref() == Some("none") => String::new(),
         "curing-limit" => array(table, &table.title, &name, "ProductLimit", rows, |row| {
             let counted_as = match row.words("counted_as") {

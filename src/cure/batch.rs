@@ -643,6 +643,20 @@ impl Batch<'_> {
     }
 }
 
+impl Batch<'_> {
+    /// The mass that hits a target in a pickle of this weight: m s u / pickle = target.
+    pub(super) fn hitting_in<A: Agent>(
+        &self,
+        target: Level<A, OnGreenWeight>,
+        strength: Level<A, InPremix>,
+    ) -> Option<Mass> {
+        let pickle = self.pickle?;
+        let taken_up = strength.mg_per_kg() * middle_of(pickle.taken_up?)?.fraction();
+        let kg = target.mg_per_kg() * pickle.middle()?.mass().value / taken_up;
+        PremixMass::new(kilograms(kg)).ok().map(PremixMass::mass)
+    }
+}
+
 impl Pickle {
     fn middle(&self) -> Option<PickleWeight> {
         PickleWeight::new((self.weight.low().mass() + self.weight.high().mass()) * 0.5).ok()

@@ -48,7 +48,7 @@ const INVESTIGATE: &str =
     "The row also prints a residue above which the cause must be looked for. It is not a limit.";
 
 /// What to write when the product is not named, with a product of that authority.
-fn cured_as(authority: Authority) -> Missing {
+pub(super) fn cured_as(authority: Authority) -> Missing {
     let say = match authority {
         Authority::EuropeanUnion => {
             "write cured_as = [\"eu/heat-treated\"], or another product of its table"
@@ -87,11 +87,28 @@ fn table(authority: Authority) -> &'static [Cited<ProductLimit>] {
 /// Whether the limits of an authority go by product and this batch may be one. Those of the
 /// United States for fish are about meat only where a mix for home cures is named.
 pub(super) fn answers(batch: &Batch<'_>, authority: Authority) -> bool {
-    let own = |key: &&str| table(authority).iter().any(|row| row.value.product_key == *key);
+    let own = |key: &&str| is_product_of(authority, key);
     match authority {
         Authority::UsFda => batch.food == Food::Fish || batch.cured_as.iter().any(own),
         _ => !table(authority).is_empty(),
     }
+}
+
+/// Whether a key is of a product of an authority.
+pub(super) fn is_product_of(authority: Authority, key: &str) -> bool {
+    table(authority).iter().any(|row| row.value.product_key == key)
+}
+
+/// The product that a food is, whatever else it is cured as.
+pub(super) fn of_food(batch: &Batch<'_>, authority: Authority) -> Option<&'static str> {
+    (authority == Authority::Canada && batch.food == Food::Bacon).then_some("ca/side-bacon")
+}
+
+/// Whether the figures of what goes into a batch meet one row.
+pub(super) fn is_within(batch: &Batch<'_>, row: &'static Cited<ProductLimit>) -> bool {
+    let mut within = true;
+    going_in(batch, row, &mut |finding| within &= finding.is_within());
+    within
 }
 
 /// The keys of all products whose limits are in the tables, each at least once.
@@ -132,7 +149,7 @@ pub(super) fn check(
     day: Option<Date>,
     report: &mut impl FnMut(Finding),
 ) {
-    let own = |key: &str| table(authority).iter().any(|row| row.value.product_key == key);
+    let own = |key: &str| is_product_of(authority, key);
     let goes_in = !batch.cures.is_empty();
     let rule = if goes_in { &INGOING_NITRITE } else { &RESIDUE };
     let unproven = |missing| Finding::unproven(rule, missing, batch.place);

@@ -93,6 +93,7 @@ pub use crate::level::{
 pub use additive::{Addition, Additive, ingoing_levels};
 pub use bacon::skin_free;
 pub use batch::{Batch, Cure, Pickle, Weighed};
+#[cfg(feature = "recipe")]
 pub(crate) use check::PREMIX_STRENGTH as PREMIX_STRENGTH_RULE;
 pub use check::{RULES, answers, check, strengths, unanswered};
 pub use claim::claim;

@@ -527,6 +527,18 @@ impl Finding {
         self
     }
 
+    /// Whether the levels that were found meet the limit, whoever has read its row.
+    pub(crate) fn is_within(&self) -> bool {
+        let level = |measure: Measure| match measure {
+            Measure::Level { mg_per_kg, .. } => mg_per_kg,
+            _ => f64::NAN,
+        };
+        self.found.zip(self.limit).is_some_and(|(found, limit)| {
+            let known = Range::ordered(level(found.low()), level(found.high()));
+            limit.map(level).judge(&known) == Verdict::Meets
+        })
+    }
+
     /// What is not proven, for want of something.
     pub(crate) fn unproven(rule: &'static Rule, missing: Missing, place: Place) -> Self {
         Self::new(rule, Verdict::Unproven).missing(missing).at(place)

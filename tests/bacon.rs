@@ -170,19 +170,21 @@ fn a_premix_without_a_weight_is_unproven_in_what_its_label_names_alone() {
     assert_eq!(of(&found, "cure/bacon-nitrite").verdict, Verdict::Unproven);
 }
 
-// 120 mg/kg by 10 percent of a pickle of 2 kg: 120 × 2 / 0.1 is 2.4 g of the pure salt.
+// 120 mg/kg by 10 percent of a pickle of 2 kg: 120 × 2 / 0.1 is 2.4 g of the pure salt, 48 g of 5 %.
 #[test]
 fn the_mend_of_a_pickle_goes_by_its_weight() {
-    let pure = Premix::new().with_sodium_nitrite(Level::percent(100.0).unwrap()).unwrap();
-    let mass = Some(Weighed { mass: grams(3.0), scale: Some(grams(0.01)) });
-    let cures = [Cure { mass, strength: Some(pure), place: Place::default() }];
+    let premix = Premix::new().with_sodium_nitrite(Level::percent(5.0).unwrap()).unwrap();
+    let mass = Some(Weighed { mass: grams(60.0), scale: Some(grams(0.1)) });
+    let cures = [Cure { mass, strength: Some(premix), place: Place::default() }];
+    // The rest of the pickle is 1952 g: with the 48 that are right it is 2 kg.
+    let weight = PickleWeight::new(kilograms(1.952) + grams(60.0)).unwrap();
     let found = findings(&Batch {
         method: Some(Method::Pumped),
         green: Range::exactly(GreenWeight::new(kilograms(10.0)).unwrap()).ok(),
         scaled: true,
         cures: &cures,
         pickle: Some(Pickle {
-            weight: Range::exactly(PickleWeight::new(kilograms(2.0)).unwrap()).unwrap(),
+            weight: Range::exactly(weight).unwrap(),
             taken_up: Range::exactly(Pump::new(0.1).unwrap()).ok(),
             equilibrium: None,
         }),
@@ -191,7 +193,7 @@ fn the_mend_of_a_pickle_goes_by_its_weight() {
     let finding = of(&found, "cure/bacon-nitrite");
     assert_eq!(finding.verdict, Verdict::Breaks);
     let Some(Mend::Weigh(mass)) = finding.mend else { panic!("{finding:?}") };
-    assert!((mass.value - 0.0024).abs() < 1e-9, "{mass:?}");
+    assert!((mass.value - 0.048).abs() < 1e-9, "{mass:?}");
 }
 
 /// A premix of 6.25 % in two kilograms of pickle beside it, pumped between two shares.

@@ -14,11 +14,11 @@ use greenweight::units::{grams, kilograms};
 use proptest::prelude::*;
 use rstest::rstest;
 
-/// A tub of 10 kg pickle with `nitrite` grams of pure nitrite, and 10 kg of meat.
+/// A tub of 10 kg pickle with `nitrite` grams of nitrite in a premix of 5 %, and 10 kg of meat.
 fn tub(nitrite: f64, pick_up: Option<f64>, equilibrium: Option<bool>, bacon: bool) -> Finding {
-    let premix = Premix::new().with_sodium_nitrite(Level::percent(100.0).unwrap()).unwrap();
+    let premix = Premix::new().with_sodium_nitrite(Level::percent(5.0).unwrap()).unwrap();
     let cures = [Cure {
-        mass: Some(Weighed { mass: grams(nitrite), scale: Some(grams(0.001)) }),
+        mass: Some(Weighed { mass: grams(nitrite * 20.0), scale: Some(grams(0.001)) }),
         strength: Some(premix),
         place: Place::default(),
     }];
@@ -60,7 +60,7 @@ fn when_the_method_is_not_said_the_range_holds_both_and_the_mend_is_safe_by_both
             && format!("{:?}", found.high()).contains("500.0")
     );
     let Some(Mend::UseAtMost(most)) = finding.mend else { panic!("{finding:?}") };
-    assert_eq!(tub(most.value * 1000.0, Some(0.05), None, false).verdict, Verdict::Meets);
+    assert_eq!(tub(most.value * 1000.0 / 20.0, Some(0.05), None, false).verdict, Verdict::Meets);
 }
 
 #[test]

@@ -94,6 +94,16 @@ fn leftovers_were_cooked_before_they_are_heated_again() {
 #[case("powder no 1")]
 #[case("Cure #2")]
 #[case("quick cure")]
+#[case("salt peter")]
+#[case("tinted salt")]
+#[case("sel rosé")]
+#[case("pink salt")]
+#[case("sal prunella")]
+#[case("sal de cura")]
+#[case("NPS")]
+#[case("нитритная соль")]
+#[case("saletra")]
+#[case("亜硝酸塩")]
 fn a_cure_by_another_kind_is_refused(#[case] name: &str) {
     let salt = format!(
         "[[component.ingredient]]\nname = \"{name}\"\nkind = \"salt\"\namount = \"50 g\"\n"
@@ -106,6 +116,9 @@ fn a_cure_by_another_kind_is_refused(#[case] name: &str) {
 #[case("cured ham, diced")]
 #[case("sea salt")]
 #[case("number 10 pepper")]
+#[case("Himalayan pink salt")]
+#[case("sel rose de l'Himalaya")]
+#[case("turnips and capers")]
 fn what_is_no_cure_is_read(#[case] name: &str) {
     let other = format!(
         "[[component.ingredient]]\nname = \"{name}\"\nkind = \"other\"\namount = \"50 g\"\n"

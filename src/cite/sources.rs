@@ -242,6 +242,22 @@ pub(crate) static CFR21_172_170: Source = Source {
     edition: "2006-04-01",
 };
 
+pub(crate) static DE_BAFF_HOFMANN: Source = Source {
+    key: "de-baff-hofmann",
+    title: "K. Hofmann, Einfluß der Verarbeitung auf den Nitratgehalt der Nahrung: Tierische Produkte",
+    publisher: "Federal meat research centre, Kulmbach",
+    number: "",
+    edition: "1980s",
+};
+
+pub(crate) static DE_CVUA_BLUTWURST: Source = Source {
+    key: "de-cvua-blutwurst",
+    title: "Nitrit-Höchstmengenüberschreitung in wärmebehandelten Fleischerzeugnissen",
+    publisher: "Chemische und Veterinäruntersuchungsämter Baden-Württemberg",
+    number: "ID 1878",
+    edition: "about 2014",
+};
+
 pub(crate) static CFR9_319_107: Source = Source {
     key: "cfr9-319-107",
     title: "Bacon",

@@ -9,7 +9,7 @@ use super::table::{
 use crate::authority::Authority;
 use crate::cite::{Cited, Date, Row};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
-use crate::level::{Agent, Ascorbate, InPremix, Level, OnGreenWeight};
+use crate::level::{Agent, Ascorbate, InPremix, Level, OnGreenWeight, SodiumNitrite};
 use crate::range::{Measured as _, Range, RangeError};
 use crate::units::Mass;
 
@@ -25,6 +25,9 @@ pub(super) const BACON_WEIGHT: Rule = Rule::new(
     "bacon that weighs no more than the fresh belly",
     Force::Quality,
 );
+
+/// How far a whole number of mg/kg may be from what it was rounded from.
+pub(super) const ROUNDING: f64 = 0.5;
 
 const SKIN: Missing = Missing::new(
     "whether the bellies were weighed with their skin, which takes up no cure",
@@ -70,12 +73,34 @@ pub(super) fn nitrite(
     } else if !batch.total(Premix::sodium_nitrite).may_be() {
         judge(batch, authority, day, &US_BACON_POTASSIUM, Premix::potassium_nitrite, report);
     } else {
-        // Both salts: the potassium salt counts as the sodium salt of the same nitrite.
-        let both = |premix: &Premix| {
-            premix.sodium_nitrite() + premix.potassium_nitrite().as_sodium_nitrite()
-        };
-        judge(batch, authority, day, &US_BACON_SODIUM, both, report);
+        judge(batch, authority, day, &US_BACON_SODIUM, as_sodium_nitrite, report);
     }
+}
+
+/// Both salts: the potassium salt counts as the sodium salt of the same nitrite.
+pub(super) fn as_sodium_nitrite(premix: &Premix) -> Level<SodiumNitrite, InPremix> {
+    premix.sodium_nitrite() + premix.potassium_nitrite().as_sodium_nitrite()
+}
+
+/// The standard formula of a method.
+pub(super) const fn formula_of(method: Option<Method>) -> BaconFormula {
+    match method {
+        Some(Method::Pumped) => BaconFormula::Pumped,
+        Some(Method::Immersion) => BaconFormula::Immersion,
+        _ => BaconFormula::DryCure,
+    }
+}
+
+/// The row of a formula that is in force.
+pub(super) fn row_of<A: Agent>(
+    table: &'static [Cited<BaconLimit<A>>],
+    authority: Authority,
+    formula: BaconFormula,
+    day: Option<Date>,
+) -> Option<&'static Cited<BaconLimit<A>>> {
+    table.iter().find(|row| {
+        row.value.authority == authority && row.value.formula == formula && row.row.in_force.on(day)
+    })
 }
 
 /// The weight of a belly without its skin, which is what the rules for immersed and dry
@@ -148,23 +173,29 @@ fn judge<A: Agent>(
     report: &mut impl FnMut(Finding),
 ) {
     let nitrite = batch.total(strength_of);
-    let find = |formula| {
-        let own = |row: &&Cited<BaconLimit<A>>| {
-            row.value.authority == authority && row.value.formula == formula
-        };
-        table.iter().find(|row| own(row) && row.row.in_force.on(day))
-    };
     let formula = match batch.method {
         Some(Method::Pumped) => pumped_formula(&nitrite, table),
-        Some(Method::Immersion) => BaconFormula::Immersion,
-        _ => BaconFormula::DryCure,
+        method => formula_of(method),
     };
-    let Some(row) = find(formula) else {
+    let Some(row) = row_of(table, authority, formula, day) else {
         report(Finding::new(&BACON_NITRITE, Verdict::Unproven).missing(NO_ROW).at(batch.place));
         return;
     };
-    let limit = row.value.limit;
-    let finding = match limit {
+    let finding = held(batch, row, strength_of);
+    report(with_culture(batch, &row.value, finding));
+    if let Some(prescribed) = row.value.ascorbate {
+        ascorbate(batch, prescribed, &row.row, report);
+    }
+}
+
+/// What goes into bacon, held against one row.
+pub(super) fn held<A: Agent>(
+    batch: &Batch<'_>,
+    row: &'static Cited<BaconLimit<A>>,
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
+) -> Finding {
+    let (limit, nitrite) = (row.value.limit, batch.total(strength_of));
+    match limit {
         Limit::Exactly(target) => {
             let finding = on_target(&BACON_NITRITE, target, accepted_around(target), &nitrite);
             let finding = finding.row(&row.row);
@@ -199,10 +230,6 @@ fn judge<A: Agent>(
                 _ => finding,
             }
         }
-    };
-    report(with_culture(batch, &row.value, finding));
-    if let Some(prescribed) = row.value.ascorbate {
-        ascorbate(batch, prescribed, &row.row, report);
     }
 }
 
@@ -242,7 +269,7 @@ fn pumped_formula<A: Agent>(
 
 /// A prescribed amount is printed in whole mg/kg; a formulation that rounds to it is it.
 fn close<A: Agent>(nominal: Level<A, OnGreenWeight>, target: Level<A, OnGreenWeight>) -> bool {
-    (nominal.mg_per_kg() - target.mg_per_kg()).abs() <= 0.5
+    (nominal.mg_per_kg() - target.mg_per_kg()).abs() <= ROUNDING
 }
 
 /// A level held against a prescribed amount. `accepted` is how far one belly may stray

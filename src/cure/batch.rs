@@ -425,6 +425,11 @@ impl Batch<'_> {
             && self.pickle.is_some_and(|pickle| pickle.equilibrium.is_none())
     }
 
+    /// Whether a curing salt is stronger than any premix: no weight of it is worked out.
+    fn is_beyond_a_premix(&self) -> bool {
+        self.cures.iter().any(|cure| cure.strength.is_some_and(|p| p.is_beyond_a_premix()))
+    }
+
     /// The only ingredient that brings the agent: what is weighed of it, and its strength.
     pub(super) fn only_source<A: Agent>(
         &self,
@@ -436,7 +441,7 @@ impl Batch<'_> {
             .filter_map(|cure| Some((cure.mass?, strength_of(&cure.strength?))))
             .filter(|(_, strength)| strength.mg_per_kg() > 0.0);
         let only = sources.next();
-        if sources.next().is_some() { None } else { only }
+        if sources.next().is_some() || self.is_beyond_a_premix() { None } else { only }
     }
 
     /// What would bring the level under a ceiling.
@@ -446,6 +451,9 @@ impl Batch<'_> {
         known: &Known<A, OnGreenWeight>,
         strength_of: impl Fn(&Premix) -> Level<A, InPremix>,
     ) -> Option<Mend> {
+        if self.is_beyond_a_premix() && ceiling > Level::of(0.0) {
+            return None;
+        }
         self.mend_below(ceiling, known, self.only_source(strength_of))
     }
 
@@ -631,6 +639,20 @@ impl Batch<'_> {
         let rest = (pickle.middle()?.mass() - shown).value;
         let taken_up = strength.mg_per_kg() * middle_of(pickle.taken_up?)?.fraction();
         let kg = target.mg_per_kg() * rest / (taken_up - target.mg_per_kg());
+        PremixMass::new(kilograms(kg)).ok().map(PremixMass::mass)
+    }
+}
+
+impl Batch<'_> {
+    /// The mass that hits a target in a pickle of this weight: m s u / pickle = target.
+    pub(super) fn hitting_in<A: Agent>(
+        &self,
+        target: Level<A, OnGreenWeight>,
+        strength: Level<A, InPremix>,
+    ) -> Option<Mass> {
+        let pickle = self.pickle?;
+        let taken_up = strength.mg_per_kg() * middle_of(pickle.taken_up?)?.fraction();
+        let kg = target.mg_per_kg() * pickle.middle()?.mass().value / taken_up;
         PremixMass::new(kilograms(kg)).ok().map(PremixMass::mass)
     }
 }

@@ -1,19 +1,21 @@
 use super::additive::{self, ACCELERATOR, PHOSPHATE};
 use super::bacon::{self, BACON_ASCORBATE, BACON_NITRATE, BACON_NITRITE, BACON_WEIGHT};
-use super::batch::{Batch, Known, STRENGTH};
+use super::batch::{Batch, Cure, Known, STRENGTH};
 use super::claim::CLAIM;
 use super::limit::{IngoingLimit, Method};
-use super::premix::Premix;
+use super::premix::{Premix, strongest_sold};
 use super::product;
 use super::residue::{self, RESIDUE};
 use super::table::{
-    US_INFANT_NO_NITRATE, US_INFANT_NO_NITRITE, US_INGOING_NITRATE, US_INGOING_NITRITE, US_MINIMUM,
+    self, US_INFANT_NO_NITRATE, US_INFANT_NO_NITRITE, US_INGOING_NITRATE, US_INGOING_NITRITE,
+    US_MINIMUM,
 };
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
 use crate::food::Food;
 use crate::level::{Agent, InPremix, Level, NitriteSalts, OnGreenWeight};
+use crate::range::Range;
 
 pub(super) const INGOING_NITRITE: Rule =
     Rule::new("cure/ingoing-nitrite", "nitrite that goes into the meat", Force::Safety);
@@ -27,8 +29,17 @@ const ANSWERED: Rule =
 const INFANTS: Rule =
     Rule::new("cure/infant-food", "no curing agent in food for infants", Force::Safety);
 
+pub(crate) const PREMIX_STRENGTH: Rule =
+    Rule::new("cure/premix-strength", "strength of the curing premix", Force::Safety);
+
+const NEAT: Missing = Missing::new(
+    "a curing premix: none is sold with this much nitrite, and neat nitrite is not for a kitchen scale",
+    "use a premix as it is sold, and write the strength that its label names",
+);
+
 /// The rules of this room.
-pub const RULES: [Rule; 13] = [
+pub const RULES: [Rule; 14] = [
+    PREMIX_STRENGTH,
     INGOING_NITRITE,
     INGOING_NITRATE,
     LEAST_NITRITE,
@@ -64,6 +75,7 @@ pub fn check(
     }
     additive::check(batch, authority, day, report);
     if batch.cures.is_empty() {
+        found_without_a_cure(batch, authority, day, report);
         return;
     }
     if batch.for_infants {
@@ -91,6 +103,7 @@ pub fn check(
         }
         bacon::nitrate(batch, report);
         bacon::weight(batch, report);
+        residue::united_states(batch, report);
         return;
     }
     let (nitrite, nitrate) = (batch.total(Premix::nitrite), batch.total(Premix::nitrate));
@@ -123,6 +136,41 @@ pub fn check(
         });
     }
     residue::united_states(batch, report);
+}
+
+/// An analysis is held against what may be left although nothing that was written cures: it is the only
+/// witness of a powder under another name.
+fn found_without_a_cure(
+    batch: &Batch<'_>,
+    authority: Authority,
+    day: Option<Date>,
+    report: &mut impl FnMut(Finding),
+) {
+    if batch.for_infants && batch.analysis.found_any() {
+        report(residue::unexplained(batch));
+    }
+    if authority != Authority::UsFsis {
+        product::check(batch, authority, day, report);
+    } else if batch.analysis.nitrite.is_some() {
+        residue::united_states(batch, report);
+    } else if batch.analysis.found_any() {
+        report(residue::unexplained(batch));
+    }
+}
+
+/// Asks about every curing salt that holds more nitrite than a premix is sold with. Says nothing of the
+/// others. Nitrate is left alone: it is sold neat.
+pub fn strengths(cures: &[Cure], report: &mut impl FnMut(Finding)) {
+    let Some(sold) = strongest_sold() else { return };
+    for cure in cures {
+        let Some(premix) = cure.strength.filter(Premix::is_beyond_a_premix) else { continue };
+        let level = premix.nitrite();
+        let known = Range::ordered(level, level);
+        let finding = Finding::unproven(&PREMIX_STRENGTH, NEAT, cure.place).found(&known);
+        let finding = finding.limit(Limit::AtMost(sold.value.nitrite.high())).row(&sold.row);
+        let neat = table::PREMIX_STRENGTH.iter().find(|row| row.value.neat);
+        report(neat.map_or(finding, |neat| finding.row(&neat.row)));
+    }
 }
 
 /// Whether an authority has rules about curing such a batch. Those of the United States for
@@ -168,7 +216,8 @@ const AUTHORITY_OF_ADDITIVES: Missing = Missing::new(
 /// The finding when none of the authorities of a recipe limits what goes into a batch.
 #[must_use]
 pub fn unanswered(batch: &Batch<'_>) -> Finding {
-    let missing = if batch.cures.is_empty() { AUTHORITY_OF_ADDITIVES } else { AUTHORITY };
+    let additives_alone = batch.cures.is_empty() && !batch.additions.is_empty();
+    let missing = if additives_alone { AUTHORITY_OF_ADDITIVES } else { AUTHORITY };
     Finding::unproven(&ANSWERED, missing, batch.place)
 }
 

@@ -93,7 +93,9 @@ pub use crate::level::{
 pub use additive::{Addition, Additive, ingoing_levels};
 pub use bacon::skin_free;
 pub use batch::{Batch, Cure, Pickle, Weighed};
-pub use check::{RULES, answers, check, unanswered};
+#[cfg(feature = "recipe")]
+pub(crate) use check::PREMIX_STRENGTH as PREMIX_STRENGTH_RULE;
+pub use check::{RULES, answers, check, strengths, unanswered};
 pub use claim::claim;
 pub use convert::Substance;
 pub use dose::{Dose, NoDose, dose};
@@ -107,15 +109,15 @@ pub use method::{
     largest_reading, premix_for_nitrite_and_salt, premix_window, pumped, pumped_between,
     smallest_premix,
 };
-pub use premix::Premix;
+pub use premix::{Premix, SoldStrength};
 pub use product::{product_keys, product_rows};
 pub use residue::Analysis;
 pub use table::{
     AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN, NITRATE_PRACTICE,
-    US_ACCELERATORS, US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SKIN, US_BACON_SODIUM,
-    US_BACON_TOLERANCE, US_BACON_WEIGHT, US_CITRIC_REPLACEMENT, US_FDA, US_INFANT_NO_NITRATE,
-    US_INFANT_NO_NITRITE, US_INGOING_NITRATE, US_INGOING_NITRITE, US_MINIMUM, US_PHOSPHATES,
-    US_RESIDUAL,
+    PREMIX_STRENGTH, US_ACCELERATORS, US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SKIN,
+    US_BACON_SODIUM, US_BACON_TOLERANCE, US_BACON_WEIGHT, US_CITRIC_REPLACEMENT, US_FDA,
+    US_INFANT_NO_NITRATE, US_INFANT_NO_NITRITE, US_INGOING_NITRATE, US_INGOING_NITRITE, US_MINIMUM,
+    US_PHOSPHATES, US_RESIDUAL,
 };
 
 /// Why a question about a cure has no answer.

@@ -2,11 +2,31 @@ use core::cmp::Ordering;
 
 use super::CureError;
 use super::method::PremixMass;
+use super::table::PREMIX_STRENGTH;
+use crate::cite::Cited;
+use crate::finding::Limit;
 use crate::level::{
     InPremix, Level, NitrateSalts, NitriteSalts, PotassiumNitrate, PotassiumNitrite,
     SodiumChloride, SodiumNitrate, SodiumNitrite,
 };
 use crate::range::{Range, against};
+
+/// A strength at which nitrite is commonly sold.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct SoldStrength {
+    /// The nitrite in it.
+    pub nitrite: Range<Level<NitriteSalts, InPremix>>,
+    /// Whether it is no premix, but the salt itself.
+    pub neat: bool,
+}
+
+/// The strongest premix that is commonly sold.
+pub(super) fn strongest_sold() -> Option<&'static Cited<SoldStrength>> {
+    let premixes = PREMIX_STRENGTH.iter().filter(|row| !row.value.neat);
+    let most = |row: &Cited<SoldStrength>| row.value.nitrite.high();
+    premixes.reduce(|a, b| if most(b) > most(a) { b } else { a })
+}
 
 /// The strength of a curing premix by agent, as its label gives it. What is not
 /// named is zero: a label names every curing agent.
@@ -161,6 +181,26 @@ impl Premix {
     #[must_use]
     pub fn nitrite(&self) -> Level<NitriteSalts, InPremix> {
         self.sodium_nitrite.as_weighed() + self.potassium_nitrite.as_weighed()
+    }
+
+    /// Whether it holds more nitrite than any premix that is commonly sold: neat nitrite, or near it. No
+    /// kitchen scale weighs it safely.
+    ///
+    /// Source: table `cure/premix-strength`, common practice.
+    ///
+    /// ```
+    /// use greenweight::cure::{Level, Premix};
+    ///
+    /// let holding = |percent| Premix::new().with_sodium_nitrite(Level::percent(percent)?);
+    /// assert!(!holding(6.25)?.is_beyond_a_premix());
+    /// assert!(holding(12.0)?.is_beyond_a_premix());
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn is_beyond_a_premix(&self) -> bool {
+        strongest_sold().is_some_and(|row| {
+            Limit::AtMost(row.value.nitrite.high()).met_by(self.nitrite()) != Some(true)
+        })
     }
 
     /// Both nitrates, as weighed.

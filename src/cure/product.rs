@@ -3,7 +3,9 @@ use super::check::{INGOING_NITRATE, INGOING_NITRITE, NO_ROW};
 use super::limit::{Agents, CountedAs, MeasuredOn, ProductLimit};
 use super::method::{GreenWeight, PremixMass, ingoing, ingoing_between, largest_reading};
 use super::premix::Premix;
-use super::residue::{ONE_DAY, RESIDUE, at_most_added, judge as judge_residue};
+use super::residue::{
+    ONE_DAY, RESIDUE, at_most_added, exactly, judge as judge_residue, unexplained,
+};
 use super::table::{
     AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN, US_ACCELERATORS,
     US_FDA,
@@ -46,7 +48,7 @@ const INVESTIGATE: &str =
     "The row also prints a residue above which the cause must be looked for. It is not a limit.";
 
 /// What to write when the product is not named, with a product of that authority.
-fn cured_as(authority: Authority) -> Missing {
+pub(super) fn cured_as(authority: Authority) -> Missing {
     let say = match authority {
         Authority::EuropeanUnion => {
             "write cured_as = [\"eu/heat-treated\"], or another product of its table"
@@ -85,11 +87,28 @@ fn table(authority: Authority) -> &'static [Cited<ProductLimit>] {
 /// Whether the limits of an authority go by product and this batch may be one. Those of the
 /// United States for fish are about meat only where a mix for home cures is named.
 pub(super) fn answers(batch: &Batch<'_>, authority: Authority) -> bool {
-    let own = |key: &&str| table(authority).iter().any(|row| row.value.product_key == *key);
+    let own = |key: &&str| is_product_of(authority, key);
     match authority {
         Authority::UsFda => batch.food == Food::Fish || batch.cured_as.iter().any(own),
         _ => !table(authority).is_empty(),
     }
+}
+
+/// Whether a key is of a product of an authority.
+pub(super) fn is_product_of(authority: Authority, key: &str) -> bool {
+    table(authority).iter().any(|row| row.value.product_key == key)
+}
+
+/// The product that a food is, whatever else it is cured as.
+pub(super) fn of_food(batch: &Batch<'_>, authority: Authority) -> Option<&'static str> {
+    (authority == Authority::Canada && batch.food == Food::Bacon).then_some("ca/side-bacon")
+}
+
+/// Whether the figures of what goes into a batch meet one row.
+pub(super) fn is_within(batch: &Batch<'_>, row: &'static Cited<ProductLimit>) -> bool {
+    let mut within = true;
+    going_in(batch, row, &mut |finding| within &= finding.is_within());
+    within
 }
 
 /// The keys of all products whose limits are in the tables, each at least once.
@@ -130,19 +149,26 @@ pub(super) fn check(
     day: Option<Date>,
     report: &mut impl FnMut(Finding),
 ) {
-    let own = |key: &str| table(authority).iter().any(|row| row.value.product_key == key);
-    let unproven = |missing| {
-        Finding::new(&INGOING_NITRITE, Verdict::Unproven).missing(missing).at(batch.place)
-    };
+    let own = |key: &str| is_product_of(authority, key);
+    let goes_in = !batch.cures.is_empty();
+    let rule = if goes_in { &INGOING_NITRITE } else { &RESIDUE };
+    let unproven = |missing| Finding::unproven(rule, missing, batch.place);
     let mut keys = batch.cured_as.iter().copied().filter(|key| own(key)).peekable();
     if keys.peek().is_none() {
-        report(unproven(cured_as(authority)));
+        if goes_in || batch.analysis.found_any() {
+            report(unproven(cured_as(authority)));
+        }
         return;
     }
+    let mut judged = false;
+    let mut each = |finding| {
+        judged = true;
+        report(finding);
+    };
     for key in keys {
         let mut rows = product_rows(authority, key, day).peekable();
         if rows.peek().is_none() {
-            report(unproven(NO_ROW));
+            each(unproven(NO_ROW));
         }
         let unlisted = |agents: Agents| {
             let listed = |row: &Cited<ProductLimit>| {
@@ -151,7 +177,7 @@ pub(super) fn check(
             !product_rows(authority, key, day).any(listed)
         };
         for row in rows {
-            judge(batch, row, report);
+            judge(batch, row, &mut each);
         }
         // A row for one agent does not speak of the other, and silence allows nothing.
         for (agents, rule, brought) in [
@@ -167,9 +193,12 @@ pub(super) fn check(
             ),
         ] {
             if brought && unlisted(agents) {
-                report(Finding::new(rule, Verdict::Unproven).missing(NO_ROW).at(batch.place));
+                each(Finding::new(rule, Verdict::Unproven).missing(NO_ROW).at(batch.place));
             }
         }
+    }
+    if !judged && batch.analysis.found_any() {
+        report(unexplained(batch));
     }
 }
 
@@ -184,12 +213,27 @@ fn judge(batch: &Batch<'_>, row: &'static Cited<ProductLimit>, report: &mut impl
     let concerns = match limit.agents {
         Agents::Nitrite => brings(batch, |premix| premix.nitrite().mg_per_kg()),
         Agents::Nitrate => brings(batch, |premix| premix.nitrate().mg_per_kg()),
-        Agents::Both => true,
+        Agents::Both => !batch.cures.is_empty(),
     };
     let unknown = batch.cures.iter().any(|cure| cure.strength.is_none());
-    if !concerns && !unknown {
-        return;
+    let goes_in = concerns || unknown;
+    if goes_in {
+        going_in(batch, row, report);
     }
+    // What an analysis found is judged whatever went in: nitrite turns into nitrate, and what brought it may
+    // stand in no recipe.
+    if goes_in || batch.analysis.is_of(limit.agents) {
+        left_over(batch, row, goes_in, report);
+    }
+}
+
+/// Holds what goes in against a row that limits it.
+fn going_in(
+    batch: &Batch<'_>,
+    row: &'static Cited<ProductLimit>,
+    report: &mut impl FnMut(Finding),
+) {
+    let limit = &row.value;
     let rule = if limit.agents == Agents::Nitrate { &INGOING_NITRATE } else { &INGOING_NITRITE };
     let unproven = |rule, missing| {
         Finding::new(rule, Verdict::Unproven).row(&row.row).missing(missing).at(batch.place)
@@ -227,16 +271,33 @@ fn judge(batch: &Batch<'_>, row: &'static Cited<ProductLimit>, report: &mut impl
         MeasuredOn::ResidualAtEndOfProcess
         | MeasuredOn::ResidualThroughShelfLife
         | MeasuredOn::Residual
-        | MeasuredOn::PresentInTheFood => {
-            let finding = residue(batch, row, limit.counted_as);
-            let finding = finding.unwrap_or_else(|| unproven(&RESIDUE, UNSAID));
-            let through = limit.measured_on == MeasuredOn::ResidualThroughShelfLife;
-            report(if through { finding.note(ONE_DAY) } else { finding });
-        }
+        | MeasuredOn::PresentInTheFood => {}
+    }
+}
+
+/// Holds what may be left against a row that limits it, by the analysis where there is one.
+fn left_over(
+    batch: &Batch<'_>,
+    row: &'static Cited<ProductLimit>,
+    goes_in: bool,
+    report: &mut impl FnMut(Finding),
+) {
+    let limit = &row.value;
+    let unsaid =
+        || Finding::new(&RESIDUE, Verdict::Unproven).row(&row.row).missing(UNSAID).at(batch.place);
+    let judged = || residue(batch, row, limit.counted_as).unwrap_or_else(unsaid);
+    match limit.measured_on {
+        MeasuredOn::ResidualThroughShelfLife => report(judged().note(ONE_DAY)),
+        MeasuredOn::ResidualAtEndOfProcess
+        | MeasuredOn::Residual
+        | MeasuredOn::PresentInTheFood => report(judged()),
+        // Where something goes in, it is judged beside what goes in.
+        MeasuredOn::FinishedProduct if !goes_in => report(judged()),
+        _ => {}
     }
     if let Some(cap) = limit.residual_cap {
         let cap = Limit::AtMost(Level::of(cap));
-        let analysed = batch.analysis.nitrite;
+        let analysed = batch.analysis.nitrite.map(exactly);
         report(judge_residue(batch, cap, analysed, &row.row).note(
             "Besides the ingoing limit the row caps the residue, from all sources and through the whole shelf life.",
         ));
@@ -253,17 +314,23 @@ fn residue(
     let found = &batch.analysis;
     Some(match counted_as {
         CountedAs::NitriteIon => {
-            judge_residue(batch, limit.map(Level::of), found.nitrite, &row.row)
+            judge_residue(batch, limit.map(Level::of), found.nitrite.map(exactly), &row.row)
         }
         CountedAs::NitrateIon => {
-            judge_residue(batch, limit.map(Level::of), found.nitrate, &row.row)
+            judge_residue(batch, limit.map(Level::of), found.nitrate.map(exactly), &row.row)
         }
-        CountedAs::SodiumNitrite => {
-            judge_residue(batch, limit.map(Level::of), found.sodium_nitrite(), &row.row)
-        }
-        CountedAs::SodiumNitrate => {
-            judge_residue(batch, limit.map(Level::of), found.sodium_nitrate(), &row.row)
-        }
+        CountedAs::SodiumNitrite => judge_residue(
+            batch,
+            limit.map(Level::of),
+            found.sodium_nitrite().map(exactly),
+            &row.row,
+        ),
+        CountedAs::SodiumNitrate => judge_residue(
+            batch,
+            limit.map(Level::of),
+            found.sodium_nitrate().map(exactly),
+            &row.row,
+        ),
         CountedAs::NitrateAndNitriteAsSodiumNitrite => {
             judge_residue(batch, limit.map(Level::of), found.together(), &row.row)
         }
@@ -305,7 +372,7 @@ fn in_finished<A: Agent>(
         report(reckoned_in_finished(batch, rule, row, strength_of));
         return;
     };
-    let level = Some(Level::<A, _>::of(level));
+    let level = Some(exactly(Level::<A, _>::of(level)));
     report(judge_residue(batch, row.value.limit.map(Level::of), level, &row.row));
     // An analysis is of one batch; what is repeated is what goes in, of either salt.
     let nitrite = row.value.agents == Agents::Nitrite;

@@ -2,9 +2,11 @@
 
 use crate::cite::{Citation, Cited, Date, InForce, Row, Seen, Standing, sources};
 use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};
+use super::premix::SoldStrength;
 use crate::authority::Authority;
 use crate::finding::Limit;
 use crate::level::*;
+use crate::range::Range;
 
 /// Nitrites and nitrates, Australia and New Zealand
 pub static AUSTRALIA_NEW_ZEALAND: [Cited<ProductLimit>; 6] = [
@@ -1602,6 +1604,98 @@ pub static NITRATE_PRACTICE: Cited<f64> = Cited {
             note: "Nitrate cures only as fast as bacteria turn it into nitrite. In what is cooked within days most of it stays nitrate.",
         },
     };
+
+/// Strengths at which curing premixes are commonly sold
+pub static PREMIX_STRENGTH: [Cited<SoldStrength>; 8] = [
+    Cited {
+        value: SoldStrength { nitrite: Range::ordered(Level::of(59000.0), Level::of(63000.0)), neat: false },
+        row: Row {
+            table: "cure/premix-strength",
+            key: "us-nitrite",
+            printed: "US-type pink curing salt, nitrite only",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "Mostly 6.25 percent; 5.9 to 6.3 percent are about. The label of the pack wins: take the fraction as an input, never hard-code it.",
+        },
+    },
+    Cited {
+        value: SoldStrength { nitrite: Range::ordered(Level::of(62500.0), Level::of(62500.0)), neat: false },
+        row: Row {
+            table: "cure/premix-strength",
+            key: "us-nitrite-nitrate",
+            printed: "US-type curing salt for long dry cures, nitrite plus nitrate",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "Nitrate share varies by maker. Not for bacon in the US.",
+        },
+    },
+    Cited {
+        value: SoldStrength { nitrite: Range::ordered(Level::of(4000.0), Level::of(6000.0)), neat: false },
+        row: Row {
+            table: "cure/premix-strength",
+            key: "eu-nitrite-salt",
+            printed: "EU-type nitrite curing salt (used as the whole salt of the recipe)",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "About ten times weaker than the US premix: confusing the two is a tenfold error in either direction.",
+        },
+    },
+    Cited {
+        value: SoldStrength { nitrite: Range::ordered(Level::of(5000.0), Level::of(5000.0)), neat: false },
+        row: Row {
+            table: "cure/premix-strength",
+            key: "retail-complete-cure",
+            printed: "retail complete cure with salt and sugar, nitrite plus nitrate",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "Strength differs by maker: take it from the label of the pack.",
+        },
+    },
+    Cited {
+        value: SoldStrength { nitrite: Range::ordered(Level::of(4000.0), Level::of(5000.0)), neat: false },
+        row: Row {
+            table: "cure/premix-strength",
+            key: "germany-by-law-then",
+            printed: "nitrite curing salt of 0.4 to 0.5 percent, the range of the law at the time",
+            citation: Citation { source: &sources::DE_BAFF_HOFMANN, place: "see source", standing: Standing::Paper, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: SoldStrength { nitrite: Range::ordered(Level::of(8000.0), Level::of(9000.0)), neat: false },
+        row: Row {
+            table: "cure/premix-strength",
+            key: "germany-stronger",
+            printed: "a stronger nitrite curing salt of 0.8 to 0.9 percent",
+            citation: Citation { source: &sources::DE_CVUA_BLUTWURST, place: "see source", standing: Standing::Paper, seen: Seen::Read },
+            in_force: InForce::between(None, None),
+            note: "The report lays an over-limit blood sausage to this mix.",
+        },
+    },
+    Cited {
+        value: SoldStrength { nitrite: Range::ordered(Level::of(6000.0), Level::of(6000.0)), neat: false },
+        row: Row {
+            table: "cure/premix-strength",
+            key: "six-tenths",
+            printed: "curing salt of 0.6 percent, sold in France and elsewhere",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "",
+        },
+    },
+    Cited {
+        value: SoldStrength { nitrite: Range::ordered(Level::of(970000.0), Level::of(1000000.0)), neat: true },
+        row: Row {
+            table: "cure/premix-strength",
+            key: "neat",
+            printed: "food-grade sodium nitrite, neat",
+            citation: Citation { source: &sources::TRADE_PRACTICE, place: "no document", standing: Standing::CommonPractice, seen: Seen::Memory },
+            in_force: InForce::between(None, None),
+            note: "Not for kitchens: very small amounts can kill, and no kitchen scale weighs it safely.",
+        },
+    },
+];
 
 /// Curing accelerators, United States
 pub static US_ACCELERATORS: [Cited<AdditiveLimit>; 9] = [

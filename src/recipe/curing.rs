@@ -1,11 +1,11 @@
 use uom::si::f64::{Mass, Time};
 
 use super::document::{Component, CurePlan, Ingredient, Kind, Recipe, StepKind};
-use super::names::names_a_juice;
+use super::names::{names_a_juice, percentages};
 use crate::cite::Row;
 use crate::cure::{
-    self, Addition, Batch, Cure, GreenWeight, Method, NITRATE_PRACTICE, Pickle, PickleWeight,
-    Premix, Weighed, skin_free,
+    self, Addition, Batch, Cure, GreenWeight, Method, NITRATE_PRACTICE, PREMIX_STRENGTH_RULE,
+    Pickle, PickleWeight, Premix, Weighed, skin_free,
 };
 use crate::finding::{Finding, Force, Limit, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
@@ -34,6 +34,10 @@ const JUICE_STRENGTH: Missing = Missing::new(
     "how much nitrite and nitrate this plant brings: powders and juices of celery, chard and the like are cures",
     "write it as kind \"curing-premix\" with the strength its maker has analysed, or leave it out",
 );
+const TWO_STRENGTHS: Missing = Missing::new(
+    "which strength is right: the name of the premix says another than `strength`",
+    "write the strength that the label of the pack names, in both places",
+);
 const HOW_LONG: Missing = Missing::new(
     "how long it cures: a rub or a pickle takes time to reach the middle",
     "write for = \"… days\" under cure",
@@ -57,10 +61,13 @@ impl Recipe<'_> {
         let flesh = component.food.is_meat()
             || component.food == Food::Fish
             || component.holds(&[Kind::Meat, Kind::Fish]);
-        if !cured && (additions.is_empty() || !flesh) {
+        let additions: &[Addition] = if cured || flesh { &additions } else { &[] };
+        let goes_in = cured || !additions.is_empty();
+        let analysis = &component.analysis;
+        if !goes_in && analysis.nitrite.is_none() && analysis.nitrate.is_none() {
             return;
         }
-        let batch = self.batch(component, &cures, &additions, place);
+        let batch = self.batch(component, &cures, additions, place);
         let mut answered = false;
         let mut verdicts = Verdicts::default();
         for &authority in &self.held_to {
@@ -72,11 +79,15 @@ impl Recipe<'_> {
             });
             verdicts.add(&own);
         }
-        if !answered {
+        if !answered && (goes_in || analysis.found_any()) {
             report(cure::unanswered(&batch));
         }
         verdicts.differ(place, report);
-        cure::claim(&batch, report);
+        cure::strengths(&cures, report);
+        contradicted_by_name(component, report);
+        if goes_in {
+            cure::claim(&batch, report);
+        }
         if cured {
             self.time_and_temperature(component, report);
             quick_nitrate(component, report);
@@ -269,6 +280,17 @@ impl Recipe<'_> {
     }
 }
 
+/// A percentage in the name of a premix is its strength, or nobody knows what it is.
+fn contradicted_by_name(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
+    for premix in component.ingredients.iter().filter(|i| i.kind == Kind::CuringPremix) {
+        let Some(strength) = premix.strength else { continue };
+        let named = || percentages(&premix.name);
+        if named().next().is_some() && !named().any(|percent| percent.may_be_of(&strength)) {
+            report(Finding::unproven(&PREMIX_STRENGTH_RULE, TWO_STRENGTHS, premix.place));
+        }
+    }
+}
+
 /// Plants that are cures by another name, where they are not written as one.
 fn juices(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
     for ingredient in component.ingredients.iter().filter(|i| brings_unknown(i)) {
@@ -280,6 +302,13 @@ fn juices(component: &Component<'_>, report: &mut impl FnMut(Finding)) {
 /// Whether an ingredient is a plant that brings nitrite or nitrate, and nobody says how much.
 pub(super) fn brings_unknown(ingredient: &Ingredient<'_>) -> bool {
     ingredient.kind != Kind::CuringPremix && names_a_juice(&ingredient.name)
+}
+
+/// Whether an ingredient brings nitrite, or may.
+pub(super) fn may_bring_nitrite(ingredient: &Ingredient<'_>) -> bool {
+    let none = |premix: Premix| premix.nitrite().mg_per_kg() <= 0.0;
+    let cures = ingredient.kind == Kind::CuringPremix && !ingredient.strength.is_some_and(none);
+    cures || brings_unknown(ingredient)
 }
 
 /// Nitrate in what is cooked before it had a week to work.

@@ -2,6 +2,8 @@
 
 use std::borrow::Cow;
 
+use crate::cure::Premix;
+
 /// A part of a name, and the letters in it: most names lack one of them, and are not searched.
 struct Part(&'static str, u32);
 
@@ -24,21 +26,27 @@ const fn letters(text: &str) -> u32 {
     letters
 }
 
-/// What salts of nitrite and nitrate, and mixes of them, are called in the trade and on labels. "Cured ham" is a
-/// food; "quick cure", and a powder by its number, are not.
-static CURES: [Part; 30] = [
+/// What salts of nitrite and nitrate, and mixes of them, are called in the trade and on labels, in the languages of
+/// those whose law is held here and some others. "Cured ham" is a food; "quick cure", and a powder by its number, are
+/// not.
+static CURES: [Part; 76] = [
     part("nitrit"),
     part("nitrat"),
     part("saltpet"),
+    part("salt pet"),
     part("salpet"),
     part("salpêt"),
-    part("salitre"),
+    part("salitr"),
     part("peklos"),
     part("pökel"),
     part("poekel"),
     part("curing"),
-    part("pink salt"),
+    part("tinted salt"),
+    part("sal prunel"),
+    part("salt prunel"),
+    part("prunella"),
     part("cure "),
+    part("cure,"),
     part("#1"),
     part("#2"),
     part("# 1"),
@@ -57,12 +65,57 @@ static CURES: [Part; 30] = [
     part("e 250"),
     part("e 251"),
     part("e 252"),
+    part("sal de cura"),
+    part("sal curante"),
+    part("sal nitro"),
+    part("salnitr"),
+    part("nps"),
+    part("nitriet"),
+    part("nitraat"),
+    part("pekelzout"),
+    part("nitriit"),
+    part("salpiet"),
+    part("peklow"),
+    part("pekluj"),
+    part("saletr"),
+    part("salietr"),
+    part("dusitan"),
+    part("dusičnan"),
+    part("ledek"),
+    part("sanytr"),
+    part("rychlos"),
+    part("nitrīt"),
+    part("nitrāt"),
+    part("pácsó"),
+    part("salétrom"),
+    part("silitr"),
+    part("azotit"),
+    part("azotat"),
+    part("güherçile"),
+    part("нитрит"),
+    part("нитрат"),
+    part("нітрит"),
+    part("нітрат"),
+    part("селитр"),
+    part("селітр"),
+    part("νιτρ"),
+    part("νίτρ"),
+    part("硝"),
+    part("질산"),
+    part("muối diêm"),
+    part("ดินประสิว"),
+    part("ไนไตร"),
+    part("ไนเตร"),
 ];
+
+/// Names for the colour of a curing salt, which rock salt from the Himalayas has too.
+static PINK: [Part; 2] = [part("pink salt"), part("sel ros")];
 
 /// Whether a name speaks of nitrite or nitrate.
 pub(super) fn names_a_cure(name: &str) -> bool {
     let name = small(name);
-    name.ends_with("cure") || says(&name, &CURES)
+    let rock_salt = name.contains("himala");
+    name.ends_with("cure") || says(&name, &CURES) || (says(&name, &PINK) && !rock_salt)
 }
 
 /// The beginnings of the names of plants that take up much nitrate.
@@ -95,6 +148,49 @@ pub(super) fn names_a_juice(name: &str) -> bool {
     let name = small(name);
     let mut words = name.split(|letter: char| !letter.is_alphanumeric());
     says(&name, &FORMS) && words.any(|word| PLANTS.iter().any(|plant| word.starts_with(plant)))
+}
+
+/// A percentage in a name, and how far it may have been rounded.
+pub(super) struct Percent {
+    value: f64,
+    off: f64,
+}
+
+impl Percent {
+    /// Whether a premix holds this much of something that its label may name.
+    pub(super) fn may_be_of(&self, premix: &Premix) -> bool {
+        let salt = premix.salt();
+        let (nitrite, nitrate) = (premix.nitrite().as_percent(), premix.nitrate().as_percent());
+        [
+            premix.sodium_nitrite().as_percent(),
+            premix.potassium_nitrite().as_percent(),
+            premix.sodium_nitrate().as_percent(),
+            premix.potassium_nitrate().as_percent(),
+            nitrite,
+            nitrate,
+            nitrite + nitrate,
+        ]
+        .into_iter()
+        .any(|percent| percent > 0.0 && (percent - self.value).abs() <= self.off)
+            || (salt.is_exact() && (salt.high().as_percent() - self.value).abs() <= self.off)
+    }
+}
+
+/// Every percentage in a name, as "6.25 %", "6,25%" or "6.25 percent".
+pub(super) fn percentages(name: &str) -> impl Iterator<Item = Percent> {
+    let name = small(name).replace("per cent", "%").replace("percent", "%").replace("prozent", "%");
+    let mut parts: Vec<_> = name.split('%').map(str::to_owned).collect();
+    // What stands after the last sign is no percentage.
+    parts.pop();
+    parts.into_iter().filter_map(|part| {
+        let number =
+            part.trim_end().rsplit(|c: char| !matches!(c, '0'..='9' | '.' | ',')).next()?;
+        let number = number.replace(',', ".");
+        let decimals = number.split_once('.').map_or("", |(_, decimals)| decimals);
+        let off = decimals.chars().fold(0.5, |off, _| off / 10.0);
+        // A hair more, for what dividing by ten rounds away.
+        Some(Percent { value: number.parse().ok()?, off: off * 1.000_001 })
+    })
 }
 
 /// The name in small letters; most are.

@@ -2,7 +2,7 @@
 
 use super::document::Remembered;
 
-pub(super) static REMEMBERED: [Remembered; 110] = [
+pub(super) static REMEMBERED: [Remembered; 116] = [
     Remembered { table: "cure/australia-new-zealand", key: "s15-8-2-1", printed: "50 mg/kg" },
     Remembered { table: "cure/australia-new-zealand", key: "s15-8-2-2", printed: "125 mg/kg" },
     Remembered { table: "cure/australia-new-zealand", key: "s15-8-2-3", printed: "125 mg/kg" },
@@ -19,6 +19,12 @@ pub(super) static REMEMBERED: [Remembered; 110] = [
     Remembered { table: "cure/molar-mass", key: "ascorbate-anhydrous", printed: "198.106 g/mol" },
     Remembered { table: "cure/molar-mass", key: "ascorbate-monohydrate", printed: "216.121 g/mol" },
     Remembered { table: "cure/nitrate-practice", key: "nitrate-wants-weeks", printed: "nitrate only for cures of a week and more, and for dried products" },
+    Remembered { table: "cure/premix-strength", key: "us-nitrite", printed: "US-type pink curing salt, nitrite only" },
+    Remembered { table: "cure/premix-strength", key: "us-nitrite-nitrate", printed: "US-type curing salt for long dry cures, nitrite plus nitrate" },
+    Remembered { table: "cure/premix-strength", key: "eu-nitrite-salt", printed: "EU-type nitrite curing salt (used as the whole salt of the recipe)" },
+    Remembered { table: "cure/premix-strength", key: "retail-complete-cure", printed: "retail complete cure with salt and sugar, nitrite plus nitrate" },
+    Remembered { table: "cure/premix-strength", key: "six-tenths", printed: "curing salt of 0.6 percent, sold in France and elsewhere" },
+    Remembered { table: "cure/premix-strength", key: "neat", printed: "food-grade sodium nitrite, neat" },
     Remembered { table: "cure/us-bacon-skin", key: "skin-share", printed: "10 percent skin; 108 ppm immersed and 180 ppm dry on skin-on weight (potassium nitrite 133 and 222)" },
     Remembered { table: "cure/us-bacon-tolerance", key: "bacon-pumped-tolerance", printed: "120 ppm within 20 percent: 96 to 144 ppm" },
     Remembered { table: "cure/us-minimum", key: "keep-refrigerated-120", printed: "at least 120 ppm ingoing in cured products labelled Keep Refrigerated" },

@@ -1,8 +1,10 @@
 use super::check::analysed_brine;
 use super::cooking::hottest;
+use super::curing::may_bring_nitrite;
 use super::document::{Component, Recipe, Step, StepKind};
 use crate::finding::Finding;
 use crate::food::Food;
+use crate::level::{Level, NitriteIon};
 use crate::smoke::{self, ColdSmoke, SmokedFish};
 
 impl Recipe<'_> {
@@ -58,13 +60,16 @@ impl Recipe<'_> {
         // What is smoked or cooked besides is not only smoked cold, to whatever temperature.
         let heated = |step: &Step| matches!(step.kind, StepKind::Smoke | StepKind::Cook);
         let cold = hottest.is_none() && !component.steps.iter().any(heated);
-        let [nitrite, _] = self.ingoing(component);
+        let nitrite = component.analysis.nitrite.map(Level::<NitriteIon, _>::as_sodium_nitrite);
+        // A fish without nitrite, so far as anybody says, has no claim to less salt.
+        let with_nitrite = nitrite.is_some() || component.ingredients.iter().any(may_bring_nitrite);
+        let less_salt = component.cured_as.contains(&"fda/sablefish-salmon-shad");
         let fish = SmokedFish {
             cold,
             airless: component.steps.iter().any(|step| step.kind == StepKind::Pack && step.vacuum),
             brine: analysed_brine(component),
             nitrite,
-            less_salt: component.cured_as.contains(&"fda/sablefish-salmon-shad"),
+            less_salt: less_salt && with_nitrite,
             inside: hottest.and_then(|step| step.to).map(|to| to.value),
             thermometer: self.instruments.thermometer,
             held: hottest.and_then(|step| step.hold).map(|hold| hold.value),

@@ -3,7 +3,7 @@
 use super::rules::InWords;
 
 #[rustfmt::skip]
-pub(super) static IN_WORDS: [InWords; 67] = [
+pub(super) static IN_WORDS: [InWords; 68] = [
     InWords {
         rule: "recipe/unjudged",
         why: "A recipe of several parts is read part by part, and a part about which no rule of safety has anything to say would be passed over beside the others. That silence looks like an answer. This rule names such a part, and the recipe stays unproven however good the rest of it is.",
@@ -45,6 +45,12 @@ pub(super) static IN_WORDS: [InWords; 67] = [
         why: "A recipe can be held to several authorities at once, and they do not agree: what one allows another forbids. A reader who sees only the kind answer may sell where the other one holds. This is advice: where one authority is met and another broken in the same agent, the report puts the two rows side by side.",
         mend: "Say in the recipe under whose rules it is published, or use a dose that all of them allow. The authority where the food is sold decides.",
         page: include_str!("../../references/pages/rules/cure/authorities-differ.md"),
+    },
+    InWords {
+        rule: "cure/premix-strength",
+        why: "A premix is nitrite thinned with salt, so that a kitchen can weigh it and a slip does not kill. Neat nitrite looks like salt, and what cures ten kilograms is less than a kitchen scale shows. The rule asks about a curing salt that holds more nitrite than any premix is sold with, whoever's limits the recipe is held to, and no report works out a weight of it. It asks too where the name of a premix says one strength and `strength` says another: the two may differ tenfold.",
+        mend: "Use a premix as it is sold, and write the strength that its label names. Where the name of the ingredient carries a percentage, let it be the same. Neat nitrite is for plants that make their own premix, with the scales and the training for it.",
+        page: include_str!("../../references/pages/rules/cure/premix-strength.md"),
     },
     InWords {
         rule: "cure/ingoing-nitrite",

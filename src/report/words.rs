@@ -8,7 +8,8 @@ use crate::cite::{Row, Seen};
 use crate::finding::{Finding, Force, Held, Limit, Measure, Mend, Rule};
 use crate::range::{Range, against};
 use crate::units::{
-    MassUnit, Reading, Scale, Shown, ShownRange, seconds, show_duration, show_mass, show_mass_like,
+    MassUnit, Reading, Scale, Shown, ShownRange, kitchen_scale, seconds, show_duration, show_mass,
+    show_mass_like,
 };
 
 pub(super) fn number(measure: &Measure) -> f64 {
@@ -224,10 +225,13 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
             format!("use at most {percent} % of the written weight of every curing premix")
         }
         Mend::LeaveOut => "leave it out, or use a premix without it".to_owned(),
-        Mend::FinerScale(division) => format!(
-            "the batch is too small for this scale: use one with steps of {} or finer, or make a larger batch",
-            mass(division)
-        ),
+        Mend::FinerScale(division) => match kitchen_scale(division) {
+            Some(step) => format!(
+                "the batch is too small for this scale: use a scale with steps of {} or finer, or make a larger batch",
+                show_mass_like(step, MassUnit::Gram)
+            ),
+            None => "the batch is too small for any kitchen scale: make a larger batch".to_owned(),
+        },
         Mend::CookTo(to) => format!("cook until the thermometer shows {}", reading(to)),
         Mend::HoldFor(time) => format!("hold it there for at least {}", at_least(time)),
         Mend::AcidWithin(time) => format!(

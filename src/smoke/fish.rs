@@ -8,6 +8,7 @@ use crate::cite::{Cited, Row};
 use crate::finding::{
     Finding, Force, Held, Limit, Mend, Missing, Place, Placed, Rule, Share, THERMOMETER, Verdict,
 };
+use crate::level::{Level, Residual, SodiumNitrite};
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
 
@@ -32,8 +33,8 @@ const HOW_COLD: Missing = Missing::new(
     "write at = \"… °F\" in the cure or, of a brine without nitrite, on the hold",
 );
 const NITRITE: Missing = Missing::new(
-    "the nitrite that allows this fish less salt",
-    "write the curing premix with its strength and its weight, and the pickle, or bring in the full salt",
+    "the nitrite in the finished fish: what goes in does not show what is left to allow less salt",
+    "have the finished fish analysed, and write analysis = { nitrite = \"… mg/kg\", as = \"sodium-salts\" } beside its salt and moisture; or bring in the full salt",
 );
 const LISTERIA: &str =
     "It is against botulism. Listeria grows in the cold at 6 % and more of salt.";
@@ -49,8 +50,9 @@ pub struct WaterPhase {
     pub cold: Option<bool>,
     /// Whether it is for packs without air, or for those with it.
     pub airless: bool,
-    /// Only with nitrite of at least this, mg/kg, in a fish that may hold as much.
-    pub nitrite: Option<f64>,
+    /// Only with this much nitrite in the finished fish, in a fish that may hold as much. The documents
+    /// print ppm of nitrite; it is counted as sodium nitrite, as in the law that allows it.
+    pub nitrite: Option<Limit<Level<SodiumNitrite, Residual>>>,
     /// The salt, percent of the water phase, at least.
     pub percent: f64,
 }
@@ -118,10 +120,10 @@ pub struct SmokedFish {
     pub airless: bool,
     /// Salt in its water, percent, by analysis.
     pub brine: Option<Range<f64>>,
-    /// Nitrite that goes in, mg/kg.
-    pub nitrite: Option<Range<f64>>,
+    /// Nitrite in the finished fish, by analysis.
+    pub nitrite: Option<Level<SodiumNitrite, Residual>>,
     /// Whether it is a fish that the rule for less salt with nitrite is open to: salmon,
-    /// sablefish or shad. Tuna may not hold as much nitrite, and chub needs the full salt.
+    /// sablefish or shad, with nitrite. Tuna may not hold as much nitrite, and chub needs the full salt.
     pub less_salt: bool,
     /// The inside temperature that the smoke ends at.
     pub inside: Option<Reading>,
@@ -167,9 +169,10 @@ fn salt(fish: &SmokedFish, row: &'static Cited<WaterPhase>) -> Finding {
     let Some(brine) = fish.brine else {
         return finding(Verdict::Unproven).missing(BRINE);
     };
+    // What goes in is not what is left, so nitrite counts by analysis alone.
     let nitrite = match (row.value.nitrite, fish.nitrite) {
         (None, _) => Verdict::Meets,
-        (Some(least), Some(known)) => Limit::AtLeast(least).judge(&known),
+        (Some(window), Some(known)) => window.judge(&Range::ordered(known, known)),
         (Some(_), None) => Verdict::Unproven,
     };
     let salted = limit.judge(&brine);

@@ -4,7 +4,9 @@ use crate::cite::{Citation, Cited, InForce, Row, Seen, Standing, sources};
 use super::fish::{ChubProcess, HotSmoke, WaterPhase};
 use super::Ceiling;
 use crate::authority::Authority;
+use crate::finding::Limit;
 use crate::food::Food;
+use crate::level::Level;
 use crate::units::{PrintedTemperature, Time, hours, minutes};
 
 /// Brining fish before smoking
@@ -250,7 +252,7 @@ pub static WATER_PHASE_SALT: [Cited<WaterPhase>; 7] = [
         },
     },
     Cited {
-        value: WaterPhase { authority: Authority::UsMaine, cold: Some(false), airless: true, nitrite: Some(100.0), percent: 3.0 },
+        value: WaterPhase { authority: Authority::UsMaine, cold: Some(false), airless: true, nitrite: Some(Limit::Between(Level::of(100.0), Level::of(200.0))), percent: 3.0 },
         row: Row {
             table: "smoke/water-phase-salt",
             key: "me-359-3",
@@ -294,7 +296,7 @@ pub static WATER_PHASE_SALT: [Cited<WaterPhase>; 7] = [
         },
     },
     Cited {
-        value: WaterPhase { authority: Authority::UsFda, cold: None, airless: true, nitrite: Some(100.0), percent: 3.0 },
+        value: WaterPhase { authority: Authority::UsFda, cold: None, airless: true, nitrite: Some(Limit::Between(Level::of(100.0), Level::of(200.0))), percent: 3.0 },
         row: Row {
             table: "smoke/water-phase-salt",
             key: "fda-haz-2020-5",

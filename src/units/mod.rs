@@ -57,5 +57,7 @@ pub use read::{
     read_mass, read_temperature, read_tolerance,
 };
 pub use reading::{PrintedTemperature, Reading, Scale};
-pub use show::{MassUnit, floor_to_division, show_duration, show_mass, show_mass_like};
+pub use show::{
+    MassUnit, floor_to_division, kitchen_scale, show_duration, show_mass, show_mass_like,
+};
 pub use uom::si::f64::{Length, Mass, TemperatureInterval, ThermodynamicTemperature, Time, Volume};

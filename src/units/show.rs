@@ -1,7 +1,7 @@
 use core::fmt;
 
 use super::mass::{gram, kilogram, ounce, pound};
-use super::{Mass, Reading, Shown, Time, kilograms};
+use super::{Mass, Reading, Shown, Time, grams, kilograms};
 use crate::range::{DIVISION, OutOfRange, SHOWN_MASS};
 
 /// A unit a mass is printed in.
@@ -144,6 +144,20 @@ impl fmt::Display for Reading {
         let sign = if self.value() < 0.0 && size > 0.0 { "-" } else { "" };
         write!(f, "{sign}{size} {}", self.scale().symbol())
     }
+}
+
+/// The coarsest scale that kitchens have with steps of at most this: 1 g, 0.1 g or 0.01 g. `None` where all
+/// of them are too coarse.
+///
+/// ```
+/// use greenweight::units::{grams, kitchen_scale};
+///
+/// assert_eq!(kitchen_scale(grams(0.37)), Some(grams(0.1)));
+/// assert_eq!(kitchen_scale(grams(0.001)), None);
+/// ```
+#[must_use]
+pub fn kitchen_scale(at_most: Mass) -> Option<Mass> {
+    [grams(1.0), grams(0.1), grams(0.01)].into_iter().find(|step| *step <= at_most)
 }
 
 /// The most a scale of this smallest `division` can show without going above `mass`:

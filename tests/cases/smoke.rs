@@ -1,6 +1,7 @@
 use greenweight::authority::Authority;
 use greenweight::finding::Place;
 use greenweight::food::Food;
+use greenweight::level::Level;
 use greenweight::range::Range;
 use greenweight::smoke::{CHUB, ColdSmoke, SmokedFish, check, check_fish};
 use greenweight::units::{hours, minutes};
@@ -40,7 +41,7 @@ pub fn smoked_fish(case: &Case) -> Answer {
         cold: inside.is_none(),
         airless: case.flag("airless").unwrap(),
         brine: level("brine"),
-        nitrite: level("nitrite"),
+        nitrite: case.maybe("nitrite").map(|level| Level::new(level).unwrap()),
         less_salt: case.flag("less_salt").unwrap_or(false),
         inside,
         thermometer: thermometer(case),

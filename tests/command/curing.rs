@@ -719,3 +719,144 @@ fn a_key_that_does_not_belong_is_refused(
     assert_eq!(output.status.code(), Some(2), "{said}");
     assert!(said.contains(says), "{said}");
 }
+
+/// A premix by its name and its strength in sodium nitrite.
+fn named(name: &str, strength: &str, amount: &str) -> Value {
+    let premix = format!(
+        "kind = \"curing-premix\"\nstrength = {{ {strength} }}\namount = \"{amount}\"\n[[component.ingredient]]\nname = \"y\"\nkind = \"other\""
+    );
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n{SCALES}[[component]]\nname = \"a\"\n{GROUND}\n\
+         [[component.ingredient]]\nname = \"x\"\n{MEAT}\n[[component.ingredient]]\nname = \"{name}\"\n{premix}\n"
+    );
+    check_text(&text).1
+}
+
+// Premixes are sold with up to 6.3 % of nitrite. Saltpetre is nitrate, and sold neat.
+#[rstest]
+#[case::usual("sodium-nitrite = \"6.25 %\"", &[])]
+#[case::the_strongest("sodium-nitrite = \"6.3 %\"", &[])]
+#[case::none_so_strong("sodium-nitrite = \"12 %\"", &["unproven"])]
+#[case::neat("sodium-nitrite = \"99 %\"", &["unproven"])]
+#[case::neat_potassium_salt("potassium-nitrite = \"97 %\"", &["unproven"])]
+#[case::saltpetre("potassium-nitrate = \"100 %\"", &[])]
+fn a_curing_salt_stronger_than_any_premix_is_never_proven_and_no_weight_of_it_is_told(
+    #[case] strength: &str,
+    #[case] expected: &[&str],
+) {
+    let report = named("x", strength, "30 g");
+    assert_eq!(verdicts(&report, "cure/premix-strength"), expected);
+    let over = of_rule(&report, "cure/ingoing-nitrite");
+    for finding in over {
+        assert_eq!(finding["verdict"], "breaks");
+        assert_eq!(finding["mend"].is_null(), !expected.is_empty(), "{finding}");
+    }
+}
+
+#[rstest]
+#[case::of_another_premix("curing salt 6.25 % nitrite", "0.5 %", &["unproven"])]
+#[case::the_other_way("nitrite salt, 0,5 %", "6.25 %", &["unproven"])]
+#[case::in_words("salt with 0.4 percent nitrite", "6.25 %", &["unproven"])]
+#[case::the_same("curing salt 6.25 % nitrite", "6.25 %", &[])]
+#[case::rounded("curing salt, 6 %", "6.25 %", &[])]
+#[case::no_number("curing salt", "0.5 %", &[])]
+fn a_percentage_in_the_name_of_a_premix_is_its_strength(
+    #[case] name: &str,
+    #[case] strength: &str,
+    #[case] expected: &[&str],
+) {
+    let report = named(name, &format!("sodium-nitrite = \"{strength}\""), "10 g");
+    assert_eq!(verdicts(&report, "cure/premix-strength"), expected);
+}
+
+const NO_CURE: &str = "kind = \"other\"\namount = \"100 g\"";
+
+/// A sausage in which nothing that is written cures, and what a laboratory found in it.
+fn analysed(held_to: &str, product: &str, analysis: &str) -> Value {
+    let products =
+        if product.is_empty() { String::new() } else { format!("cured_as = [\"{product}\"]\n") };
+    let component = format!(
+        "food = \"ground-meat\"\nraw = true\n{products}analysis = {{ {analysis}, as = \"sodium-salts\" }}"
+    );
+    let report = report(&format!("\"{held_to}\""), &component, &[MEAT, NO_CURE]);
+    Value::from(of_rule(&report, "cure/residue").into_iter().cloned().collect::<Vec<_>>())
+}
+
+// 500 mg/kg of sodium nitrite are 333.4 of the ion, and with 400 of sodium nitrate 824.7 counted together.
+#[rstest]
+#[case::united_states("us-fsis", "", 500.0, 200.0)]
+#[case::wiltshire("great-britain", "gb/wiltshire-bacon", 500.0, 175.0)]
+#[case::codex("codex", "codex/083", 333.4, 80.0)]
+#[case::japan("japan", "jp/meat", 333.4, 70.0)]
+#[case::both_together("australia-new-zealand", "anz/cured-meat", 824.7, 125.0)]
+#[case::home_cure("us-fda", "fda/home-cure", 500.0, 200.0)]
+#[case::the_cap_beside_an_ingoing_limit("european-union", "eu/heat-treated", 333.4, 45.0)]
+fn an_analysis_over_a_limit_breaks_it_though_nothing_written_cures(
+    #[case] held_to: &str,
+    #[case] product: &str,
+    #[case] found: f64,
+    #[case] limit: f64,
+) {
+    let findings = analysed(held_to, product, "nitrite = \"500 mg/kg\", nitrate = \"400 mg/kg\"");
+    assert_eq!(findings[0]["verdict"], "breaks", "{findings}");
+    assert!((findings[0]["found"]["high"].as_f64().unwrap() - found).abs() < 0.1, "{findings}");
+    assert_eq!(findings[0]["limit"]["figure"], limit);
+}
+
+#[rstest]
+#[case::no_product_named("great-britain", "")]
+#[case::only_what_goes_in_is_limited("denmark", "dk/heat-treated")]
+#[case::no_row_for_what_is_left("canada", "ca/cured")]
+fn an_analysis_that_no_row_limits_asks_what_brought_it(
+    #[case] held_to: &str,
+    #[case] product: &str,
+) {
+    let found = analysed(held_to, product, "nitrite = \"500 mg/kg\"");
+    assert_eq!(found[0]["verdict"], "unproven", "{found}");
+    let none = analysed(held_to, product, "nitrite = \"0 mg/kg\"");
+    assert_eq!(none, Value::from(Vec::<Value>::new()));
+}
+
+// 150 mg/kg of the nitrate ion, from all sources; 2000 of sodium nitrate are 1459.
+#[rstest]
+#[case::over("2000 mg/kg", "breaks")]
+#[case::under("150 mg/kg", "meets")]
+fn nitrate_that_was_found_counts_though_only_nitrite_was_added(
+    #[case] nitrate: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!(
+        "food = \"whole-meat\"\nraw = true\ncured_as = [\"eu/dry-cured-ham\"]\ncure = {{ method = \"dry-rub\" }}\n\
+         analysis = {{ nitrite = \"10 mg/kg\", nitrate = \"{nitrate}\", as = \"sodium-salts\" }}"
+    );
+    let report = report("\"european-union\"", &component, &[MEAT, PREMIX]);
+    let found = of_rule(&report, "cure/residue");
+    let of_nitrate: Vec<_> =
+        found.iter().filter(|f| f["found"]["text"].as_str().unwrap().contains("nitrate")).collect();
+    assert_eq!(of_nitrate.len(), 1, "{found:?}");
+    assert_eq!(of_nitrate[0]["verdict"], verdict);
+    assert_eq!(of_nitrate[0]["limit"]["figure"], 150.0);
+}
+
+// One of two that are counted together is the least there can be.
+#[test]
+fn half_an_analysis_can_break_a_row_for_both_and_not_meet_it() {
+    let anz = |analysis| analysed("australia-new-zealand", "anz/cured-meat", analysis);
+    assert_eq!(anz("nitrite = \"130 mg/kg\"")[0]["verdict"], "breaks");
+    let little = anz("nitrite = \"30 mg/kg\"");
+    assert_eq!(little[0]["verdict"], "unproven");
+    assert_eq!(little[0]["found"]["low"], 30.0);
+    assert_eq!(anz("nitrite = \"30 mg/kg\", nitrate = \"10 mg/kg\"")[0]["verdict"], "meets");
+}
+
+#[test]
+fn bacon_with_more_left_than_other_meat_may_hold_is_asked_about() {
+    let bacon = |found: &str| {
+        let component = format!(
+            "food = \"bacon\"\nraw = true\nanalysis = {{ nitrite = \"{found}\", as = \"sodium-salts\" }}"
+        );
+        verdicts(&report(FSIS, &component, &[MEAT, NO_CURE]), "cure/residue")
+    };
+    assert_eq!(bacon("500 mg/kg"), ["unproven"]);
+    assert!(bacon("100 mg/kg").is_empty());
+}

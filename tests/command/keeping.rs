@@ -558,6 +558,30 @@ fn smoked_fish_holds_salt_in_its_water(
     assert_eq!(found, expected);
 }
 
+/// A premix that brings 120 mg/kg of nitrite to the salmon, on its green weight.
+const SALMON: &str = "[[component.ingredient]]\nname = \"salmon\"\nkind = \"fish\"\namount = \"5 kg\"\n\
+    [[component.ingredient]]\nname = \"cure\"\nkind = \"curing-premix\"\namount = \"9.6 g\"\nstrength = { sodium-nitrite = \"6.25 %\" }\n";
+
+// 2.1 % of salt to 65 % of water are 3.13 %: enough with 100 to 200 ppm of nitrite in the finished fish.
+#[rstest]
+#[case::analysed(SALMON, ", nitrite = \"120 mg/kg\", as = \"sodium-salts\"", "meets")]
+#[case::what_goes_in_shows_nothing(SALMON, "", "unproven")]
+#[case::too_little_left(SALMON, ", nitrite = \"90 mg/kg\", as = \"sodium-salts\"", "breaks")]
+#[case::more_left_than_may_be(SALMON, ", nitrite = \"250 mg/kg\", as = \"sodium-salts\"", "breaks")]
+#[case::no_nitrite_at_all("", "", "breaks")]
+fn nitrite_of_the_finished_fish_lets_it_go_with_less_salt(
+    #[case] fish: &str,
+    #[case] nitrite: &str,
+    #[case] expected: &str,
+) {
+    let component = format!(
+        "food = \"fish\"\ncured_as = [\"fda/sablefish-salmon-shad\"]\ncure = {{ method = \"dry-rub\" }}\n\
+         analysis = {{ salt = \"2.1 %\", moisture = \"65 %\"{nitrite} }}"
+    );
+    let found = verdicts("us-fda", &component, &[fish, COLD, VACUUM], "smoke/water-phase-salt");
+    assert_eq!(found, [expected]);
+}
+
 #[rstest]
 #[case::hot_enough("to = \"147 °F\"\nhold = \"30 min\"", "meets")]
 #[case::on_the_edge("to = \"145 °F\"\nhold = \"30 min\"", "unproven")]

@@ -86,7 +86,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
     }
     let uses = match room {
         "cure" => {
-            "use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::level::*;\n"
+            "use super::limit::{AdditiveBasis, AdditiveGroup, AdditiveLimit, Agents, BaconFormula, BaconLimit, CountedAs, IngoingLimit, MeasuredOn, Method, ProductLimit};\nuse super::premix::SoldStrength;\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::level::*;\nuse crate::range::Range;\n"
         }
         "salt" => {
             "use super::activity::{Pitzer, SaturatedActivity, SaturatedHumidity, TabledActivity};\nuse super::strength::{Density, FreezingPoint, Solubility, SpecificVolume};\n"
@@ -107,7 +107,7 @@ pub fn room(references: &References, room: &str) -> Option<Generated> {
             "use super::sauce::GarlicInOil;\nuse super::freezing::{EquivalentTime, PracticalLife};\nuse super::thaw::ThawBird;\nuse super::{ColdHolding, FreezerTime, FridgeTime, Keeps, Storage};\nuse crate::authority::Authority;\nuse crate::units::{PrintedTemperature, Time, days, hours, minutes, pounds};\n"
         }
         "smoke" => {
-            "use super::fish::{ChubProcess, HotSmoke, WaterPhase};\nuse super::Ceiling;\nuse crate::authority::Authority;\nuse crate::food::Food;\nuse crate::units::{PrintedTemperature, Time, hours, minutes};\n"
+            "use super::fish::{ChubProcess, HotSmoke, WaterPhase};\nuse super::Ceiling;\nuse crate::authority::Authority;\nuse crate::finding::Limit;\nuse crate::food::Food;\nuse crate::level::Level;\nuse crate::units::{PrintedTemperature, Time, hours, minutes};\n"
         }
         other => panic!("no imports are known for {other}"),
     };
@@ -252,7 +252,18 @@ fn statics(table: &Table) -> String {
     let name = constant(table.path.split('/').nth(1).unwrap());
     match table.shape.as_str() {
         // Read by people and by other programs; no code of this crate uses them.
-        "unit" | "premix-strength" | "words" | "rounded-pair" | "listed" | "regression" => String::new(),
+        "unit" | "words" | "rounded-pair" | "listed" | "regression" => String::new(),
+        "premix-strength" => array(table, &table.title, &name, "SoldStrength", rows, |row| {
+            let percent = row.figures["sodium_nitrite_percent"].as_array().unwrap();
+            let [low, high] = percent.as_slice() else { panic!("{}: not a range", row.key) };
+            let level = |end: &toml::Value| format!("Level::of({:?})", end.as_float().unwrap() * 1e4);
+            format!(
+                "SoldStrength {{ nitrite: Range::ordered({}, {}), neat: {} }}",
+                level(low),
+                level(high),
+                row.has("neat"),
+            )
+        }),
         "curing-limit" if table.authority.as_deref() == Some("none") => String::new(),
         "curing-limit" => array(table, &table.title, &name, "ProductLimit", rows, |row| {
             let counted_as = match row.words("counted_as") {
@@ -903,12 +914,16 @@ fn statics(table: &Table) -> String {
         "water-phase" => {
             let judged = rows.iter().filter(|row| row.has("authority"));
             array(table, &table.title, &name, "WaterPhase", judged, |row| {
+                let nitrite = row.maybe_number("with_nitrite_ppm_min").map(|least| {
+                    let most = row.number("with_nitrite_ppm_max");
+                    format!("Limit::Between(Level::of({least:?}), Level::of({most:?}))")
+                });
                 format!(
                     "WaterPhase {{ authority: {}, cold: {}, airless: {}, nitrite: {}, percent: {:?} }}",
                     authority(table, row),
                     option(row.maybe_words("smoked").map(|smoked| (smoked == "cold").to_string())),
                     row.figures["airless"].as_bool().unwrap(),
-                    option(row.maybe_number("with_nitrite_ppm_min").map(number)),
+                    option(nitrite),
                     row.number("wps_percent_min"),
                 )
             })

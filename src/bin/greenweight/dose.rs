@@ -3,18 +3,18 @@
 use std::fmt::{Display, Write};
 
 use greenweight::authority::Authority;
-use greenweight::cite::Date;
+use greenweight::cite::{Date, Seen};
 use greenweight::cure::{
-    Batch, Cure, Dose, GreenWeight, Level, Method, Pickle, PickleWeight, Premix, Pump, Weighed,
-    dose, product_keys,
+    Batch, Cure, Dose, GreenWeight, Level, Method, NoDose, Pickle, PickleWeight, Premix, Pump,
+    Weighed, dose, product_keys, skin_free,
 };
 use greenweight::finding::Place;
 use greenweight::food::Food;
 use greenweight::range::Range;
 use greenweight::report::CAUTIONS;
 use greenweight::units::{
-    Mass, MassUnit, Shown, floor_to_division, grams, ounces, read_concentration, read_duration,
-    read_mass, show_mass_like,
+    Mass, MassUnit, Shown, floor_to_division, grams, kitchen_scale, ounces, read_concentration,
+    read_duration, read_mass, show_mass_like,
 };
 
 use super::Dosing;
@@ -33,8 +33,13 @@ impl Dosing {
         let scale = mass(&self.scale, "scale")?;
         let weighed = |shown: Mass| Range::weighed(shown, scale);
         let meat = weighed(mass(&self.meat, "meat")?).map_err(in_argument("meat"))?;
-        let green = GreenWeight::range(meat).map_err(in_argument("meat"))?;
-        let other = weighed(mass(&self.other, "other")?).map_err(in_argument("other"))?;
+        let other = mass(&self.other, "other")?;
+        let product = if other > grams(0.0) {
+            let other = weighed(other).map_err(in_argument("other"))?;
+            meat.plus(other).map_err(in_argument("other"))?
+        } else {
+            meat
+        };
         let strength = read_concentration(&self.sodium_nitrite)
             .map_err(in_argument("sodium-nitrite"))
             .and_then(|mg_per_kg| Level::new(mg_per_kg).map_err(in_argument("sodium-nitrite")))?;
@@ -58,28 +63,53 @@ impl Dosing {
             strength: Some(premix),
             place: Place::default(),
         }];
-        let food = if method == Some(Method::Ground) { Food::GroundMeat } else { Food::WholeMeat };
-        let batch = Batch {
-            scaled: true,
-            cured_as: &products,
-            product: meat.plus(other).ok(),
-            method,
-            green: Some(green),
-            cures: &cures,
-            pickle: self.pickle(&weighed)?,
-            ..Batch::of(food)
+        let (pickle, day) = (self.pickle(scale)?, self.date()?);
+        let skin_counts = matches!(method, Some(Method::DryRub | Method::Immersion));
+        let of = |food: Food| {
+            let green = if food == Food::Bacon && skin_counts {
+                skin_free(meat, self.skin).map_err(in_argument("meat"))?
+            } else {
+                meat
+            };
+            let batch = Batch {
+                scaled: true,
+                cured_as: &products,
+                product: Some(product),
+                method,
+                green: Some(GreenWeight::range(green).map_err(in_argument("meat"))?),
+                cures: &cures,
+                pickle,
+                for_infants: self.for_infants,
+                ..Batch::of(food)
+            };
+            let dose = dose(&batch, authority, day).map_err(|error| match error {
+                NoDose::NoProduct(missing) => {
+                    format!("--cured-as: say {}; {}", missing.what, missing.say)
+                }
+                error => error.to_string(),
+            })?;
+            Ok::<_, String>((food, dose))
         };
-        let dose = dose(&batch, authority, self.date()?).map_err(|error| error.to_string())?;
-        Ok(in_words(&dose, scale, strength.mg_per_kg()))
+        let foods: &[Food] = match &self.food {
+            Some(name) => &[named(name)?],
+            None if method == Some(Method::Ground) => &[Food::GroundMeat],
+            None => &[Food::WholeMeat, Food::Bacon],
+        };
+        let doses = foods.iter().map(|&food| of(food)).collect::<Result<Vec<_>, _>>()?;
+        let strictest = doses.into_iter().reduce(|a, b| if b.1.most < a.1.most { b } else { a });
+        let (food, dose) = strictest.ok_or_else(|| "--food: it is missing".to_owned())?;
+        let unnamed = if self.food.is_none() { no_food(food) } else { "" };
+        let skin =
+            if food == Food::Bacon && skin_counts && self.skin.is_none() { SKIN } else { "" };
+        let gap = if unnamed.is_empty() && skin.is_empty() { "" } else { "\n" };
+        Ok(format!("{unnamed}{skin}{gap}{}", in_words(&dose, scale, strength.mg_per_kg())))
     }
 
-    fn pickle(
-        &self,
-        weighed: &impl Fn(Mass) -> Result<Range<Mass>, greenweight::range::RangeError>,
-    ) -> Result<Option<Pickle>, String> {
+    fn pickle(&self, scale: Mass) -> Result<Option<Pickle>, String> {
         let Some(text) = &self.pickle else { return Ok(None) };
         let shown = read_mass(text).map_err(in_argument("pickle"))?;
-        let range = weighed(shown).map_err(in_argument("pickle"))?;
+        // It is weighed twice: the premix, and the rest of it.
+        let range = Range::weighed(shown, scale * 2.0).map_err(in_argument("pickle"))?;
         let weight = PickleWeight::range(range).map_err(in_argument("pickle"))?;
         let taken_up = match &self.taken_up {
             None => None,
@@ -129,41 +159,96 @@ fn two(in_grams: Mass, in_ounces: Mass) -> String {
     format!("{grams} ({})", show_mass_like(in_ounces, MassUnit::Ounce))
 }
 
+/// The food of an argument.
+fn named(name: &str) -> Result<Food, String> {
+    Food::from_key(name).ok_or_else(|| {
+        let keys: Vec<_> = Food::ALL.iter().map(|food| food.key()).collect();
+        format!("--food: `{name}` is not a food here; it is one of {}", keys.join(", "))
+    })
+}
+
+const SKIN: &str = "The skin of the belly counts as weighed with it, and takes up no cure. With --skin false it counts as off.\n";
+
+/// What is said first where no food was named.
+const fn no_food(counted: Food) -> &'static str {
+    match counted {
+        Food::Bacon => {
+            "No food was named: this is the strictest figure for this method, that of bacon.\n\
+             Name the food with --food, as --food whole-meat.\n"
+        }
+        Food::GroundMeat => "No food was named: this is the figure for ground meat.\n",
+        _ => "No food was named: this is the strictest figure for this method.\n",
+    }
+}
+
+const BETWEEN: &str = "no reading is sure to be under the limit and over the minimum.";
+
+/// What a scale that is too coarse for a batch is told.
+fn too_small(dose: &Dose, scale: Mass) -> String {
+    let step = show_mass_like(scale, MassUnit::Gram);
+    let why = match (dose.prescribed, dose.finer) {
+        (true, _) => format!("no reading in steps of {step} is sure to hit the prescribed amount."),
+        (false, Some(_)) => format!("one step of {step} could already be over the limit."),
+        (false, None) => BETWEEN.to_owned(),
+    };
+    let grow = dose.grow.map(|grow| {
+        format!("Make at least {} times as much", Shown::new((grow * 10.0).ceil() / 10.0, ""))
+    });
+    let finer = dose.finer.and_then(kitchen_scale).filter(|step| *step < scale);
+    let finer = finer.map(|step| {
+        let or = if grow.is_some() { ", or use" } else { "Use" };
+        format!("{or} a scale with steps of {} or finer", show_mass_like(step, MassUnit::Gram))
+    });
+    let mend = [grow, finer].into_iter().flatten().collect::<String>();
+    let mend = if mend.is_empty() { "Make a larger batch".to_owned() } else { mend };
+    format!("The batch is too small for this scale: {why}\n{mend}.\n")
+}
+
 fn in_words(dose: &Dose, scale: Mass, strength: f64) -> String {
     let mut out = String::new();
+    let ceiling = dose.ceiling;
     // Writing to a String cannot fail.
-    let _ = match (dose.reading, dose.grow) {
-        (Some(reading), _) => writeln!(
+    let _ = match dose.reading {
+        Some(reading) if dose.prescribed => writeln!(
+            out,
+            "Weigh out {} of this premix, neither more nor less, on a scale with steps of {}.",
+            two(reading, reading),
+            two(scale, scale)
+        ),
+        Some(reading) => writeln!(
             out,
             "Weigh out at most {} of this premix, on a scale with steps of {}.",
             down(reading),
             two(scale, scale)
         ),
-        (None, grow) => writeln!(
-            out,
-            "The batch is too small for this scale: it cannot prove even one step of {}.\n\
-             Make at least {} times as much, or use a finer scale. Or make a stock solution: one\n\
-             part of the premix by weight, at least 50 steps of the scale, in nine parts of\n\
-             water; it has a tenth of the strength, so ten times the weight is used.",
-            two(scale, scale),
-            Shown::new((grow.unwrap_or(f64::INFINITY) * 10.0).ceil() / 10.0, "")
-        ),
+        None => write!(out, "{}", too_small(dose, scale)),
     };
-    let _ = writeln!(out, "  the most     {}, rounded down", down(dose.most));
-    let _ = writeln!(out, "  ceiling      \"{}\"", dose.ceiling.printed);
-    let _ = writeln!(out, "               {}", dose.ceiling.citation);
+    if ceiling.citation.seen == Seen::Memory {
+        let _ = writeln!(out, "This limit is from memory: check it before you rely on it.");
+    }
+    if dose.prescribed {
+        let _ = writeln!(out, "  the amount   {}", down(dose.most));
+        let _ = writeln!(out, "  prescribed   \"{}\"", ceiling.printed);
+    } else {
+        let _ = writeln!(out, "  the most     {}, rounded down", down(dose.most));
+        let _ = writeln!(out, "  ceiling      \"{}\"", ceiling.printed);
+    }
+    let _ = writeln!(out, "               {}", ceiling.citation);
+    if !ceiling.note.is_empty() {
+        let _ = writeln!(out, "  note         {}", ceiling.note);
+    }
     if let Some((row, least)) = dose.least {
         let _ = writeln!(out, "  the least    {}, for {}", up(least), row.printed);
         let _ = writeln!(out, "               {}; advice", row.citation);
         if dose.reading.is_none_or(|reading| reading < least) {
-            let _ = writeln!(out, "  On this scale no reading proves both.");
+            let _ = writeln!(out, "  On this scale {BETWEEN}");
         }
     }
     if let Some(reading) = dose.reading {
         let rest = (1.0 - strength / 1e6).max(0.0);
         let _ = writeln!(
             out,
-            "  it brings    up to {} besides its nitrite, mostly salt: count it",
+            "  The rest of the premix (up to {}, mostly salt) adds to the salt in your recipe: count it.",
             up(reading * rest)
         );
     }

@@ -104,6 +104,16 @@ struct Dosing {
     /// The smallest step of the scale, as "0.1 g".
     #[arg(long)]
     scale: String,
+    /// What is cured: ground-meat, whole-meat, raw-ham, bacon, poultry, ground-poultry, fish. Left out, the
+    /// strictest figure for the method counts.
+    #[arg(long)]
+    food: Option<String>,
+    /// A food for infants: it may hold no nitrite.
+    #[arg(long)]
+    for_infants: bool,
+    /// Whether a belly is weighed with its skin, which takes up no cure: true or false. Left out, it may be.
+    #[arg(long)]
+    skin: Option<bool>,
     /// ground, dry-rub, pumped or immersion.
     #[arg(long)]
     method: Option<String>,

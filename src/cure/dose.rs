@@ -169,8 +169,10 @@ impl Asked<'_> {
         let most = most.ok_or(CureError::NoAgent { agent: A::NAME })?;
         let held = |batch: &Batch<'_>| bacon::held(batch, row, strength_of);
         if let Limit::Exactly(target) = limit {
-            // The formulation hits it, and the scale may stray no further than one belly may.
-            let hits = |batch: &Batch<'_>| held(batch).verdict == Verdict::Meets;
+            // The formulation hits it, and no tolerance that nobody read is needed for it.
+            let hits = |batch: &Batch<'_>| {
+                held(batch).unless_remembered(|_| false).verdict == Verdict::Meets
+            };
             return self.exactly(&row.row, target, strength, hits);
         }
         let least = if self.batch.method == Some(Method::DryRub) { self.least()? } else { None };

@@ -229,7 +229,11 @@ impl Page<'_, '_> {
                                 "[" (self.number(row)) "] "
                             }
                             (row.citation.place) ", " (row.citation.standing.words()) ", " (row.citation.seen.words())
-                            @if row.citation.seen == Seen::Memory { strong { " (check it)" } }
+                            @match (row.citation.seen, self.checkup.recipe.confirmation(row)) {
+                                (Seen::Memory, Some(confirmed)) => { strong { " (" (words::confirmation(confirmed)) ")" } }
+                                (Seen::Memory, None) => { strong { " (check it)" } }
+                                _ => {}
+                            }
                             @if !row.note.is_empty() { ". " (row.note) }
                         }
                     }

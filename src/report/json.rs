@@ -16,7 +16,22 @@ struct File<'a> {
     verdict: Verdict,
     settled: bool,
     findings: Vec<Found<'a>>,
+    confirmed: Vec<ConfirmedRow<'a>>,
     accepted_in_vain: Vec<InVain<'a>>,
+}
+
+/// A row from memory, and who says to have read it.
+#[derive(Serialize)]
+struct ConfirmedRow<'a> {
+    table: &'static str,
+    row: &'static str,
+    printed: &'static str,
+    document: &'a str,
+    place: &'a str,
+    on: String,
+    line: usize,
+    /// Whether a finding rests on it.
+    used: bool,
 }
 
 #[derive(Serialize)]
@@ -77,6 +92,8 @@ struct Cited {
     place: &'static str,
     standing: Standing,
     seen: Seen,
+    /// Whether the recipe confirms the row.
+    confirmed: bool,
     table: &'static str,
     row: &'static str,
     note: &'static str,
@@ -117,6 +134,20 @@ pub(super) fn file(checkup: &Checkup<'_>) -> Result<String, serde_json::Error> {
         verdict: checkup.verdict(),
         settled: checkup.settled(),
         findings: checkup.findings.iter().map(|checked| found(checkup, checked, &lines)).collect(),
+        confirmed: recipe
+            .confirmed
+            .iter()
+            .map(|confirmed| ConfirmedRow {
+                table: confirmed.row.table,
+                row: confirmed.row.key,
+                printed: confirmed.row.printed,
+                document: &confirmed.document,
+                place: &confirmed.at,
+                on: confirmed.on.to_string(),
+                line: lines.of(confirmed.place.start).0,
+                used: checkup.rests_on(confirmed),
+            })
+            .collect(),
         accepted_in_vain: in_vain
             .map(|(n, accepted, why)| InVain {
                 rule: accepted.rule.id,
@@ -143,7 +174,7 @@ fn found<'a>(checkup: &'a Checkup<'a>, checked: &Checked, lines: &Lines<'_>) -> 
         found: figure(finding),
         limit: bound(finding),
         margin: words::margin(finding),
-        sources: sources(finding),
+        sources: sources(finding, checkup),
         missing: finding.missing.map(|missing| missing.what),
         say: finding.missing.map(|missing| missing.say),
         mend: words::mend(finding),
@@ -180,7 +211,7 @@ fn bound(finding: &Finding) -> Option<Bound> {
     })
 }
 
-fn sources(finding: &Finding) -> Vec<Cited> {
+fn sources(finding: &Finding, checkup: &Checkup<'_>) -> Vec<Cited> {
     let rows = finding.rows.into_iter().flatten();
     rows.map(|row| Cited {
         key: row.citation.source.key,
@@ -188,6 +219,7 @@ fn sources(finding: &Finding) -> Vec<Cited> {
         place: row.citation.place,
         standing: row.citation.standing,
         seen: row.citation.seen,
+        confirmed: checkup.recipe.confirmation(row).is_some(),
         table: row.table,
         row: row.key,
         note: row.note,

@@ -37,7 +37,7 @@ pub(super) fn checked(checkup: &Checkup<'_>) -> io::Result<String> {
             let said = format!(
                 "{path}, line {}: {}",
                 lines.of(finding.place.start).0,
-                words::sentences(finding)
+                words::sentences(finding, &checkup.recipe)
             );
             let class = checkup.component(checked);
             case(writer, [&name, class, &path], |writer| {

@@ -1,12 +1,12 @@
 use std::fmt;
 
-use super::words::temperature;
+use super::words::{confirmation, temperature};
 use super::{Checkup, SHORT_CAUTION, visible};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date, Seen};
 use crate::cook::{Animals, Endpoint, endpoint_row};
 use crate::finding::{Finding, Force, Limit, Measure, Rule, Verdict};
-use crate::recipe::{Component, Recipe, StepKind};
+use crate::recipe::{Component, Confirmed, Recipe, StepKind};
 use crate::store::chart_row;
 use crate::units::{PrintedTemperature, Reading, Scale, Time, days, seconds, show_duration};
 
@@ -16,6 +16,8 @@ use crate::units::{PrintedTemperature, Reading, Scale, Time, days, seconds, show
 pub struct Label {
     /// What it is.
     pub what: String,
+    /// Who says to have read which figure from memory.
+    pub confirmed: Vec<String>,
     /// By whose rules it counts.
     pub rules: Vec<Authority>,
     /// What it may say; or every rule of safety that is not met, and then it says nothing else.
@@ -83,8 +85,12 @@ pub fn labels(checkup: &Checkup<'_>) -> Vec<Label> {
             let found: Vec<_> = checkup.findings_of(n).collect();
             let not_met = not_met(&found);
             let refused = !not_met.is_empty();
+            let recipe = &checkup.recipe;
+            let rows = || found.iter().flat_map(|finding| finding.rows).flatten();
+            let rests = |c: &&Confirmed<'_>| rows().any(|row| c.row.is(row));
             Some(Label {
                 what: component.name.to_string(),
+                confirmed: recipe.confirmed.iter().filter(rests).map(confirmation).collect(),
                 rules: checkup.recipe.held_to.clone(),
                 says: if refused {
                     Err(not_met)
@@ -219,6 +225,9 @@ impl fmt::Display for Label {
         }
         let rules: Vec<_> = self.rules.iter().map(|authority| authority.key()).collect();
         let rules = if rules.is_empty() { "nobody".to_owned() } else { rules.join(", ") };
+        for confirmed in &self.confirmed {
+            writeln!(f, "  A figure here is from memory; {}.", visible(confirmed))?;
+        }
         writeln!(f, "  Counted by the rules of {rules}. {SHORT_CAUTION}")
     }
 }

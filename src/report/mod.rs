@@ -37,7 +37,7 @@ mod write;
 use std::path::PathBuf;
 
 use crate::finding::{Finding, Place, Verdict};
-use crate::recipe::{Checked, Fault, Recipe};
+use crate::recipe::{Checked, Confirmed, Fault, Recipe};
 
 pub use crate::visible::{is_unprintable, visible, visible_lines};
 #[cfg(feature = "calendar")]
@@ -124,6 +124,13 @@ impl<'a> Checkup<'a> {
     pub fn findings_of(&self, component: usize) -> impl Iterator<Item = Finding> + '_ {
         let of = move |checked: &&Checked| checked.component == component;
         self.findings.iter().filter(of).map(|checked| checked.finding)
+    }
+
+    /// Whether a finding rests on a row that the recipe confirms.
+    #[must_use]
+    pub fn rests_on(&self, confirmed: &Confirmed<'_>) -> bool {
+        let mut rows = self.findings.iter().flat_map(|checked| checked.finding.rows).flatten();
+        rows.any(|row| confirmed.row.is(row))
     }
 
     /// The step of its component that a finding points into, counted from zero: the last that begins before

@@ -90,7 +90,7 @@ fn result(checkup: &Checkup<'_>, checked: &Checked, lines: &Lines<'_>) -> Value 
         "ruleIndex": index,
         "kind": "fail",
         "level": level,
-        "message": { "text": format!("{component}: {}", words::sentences(finding)) },
+        "message": { "text": format!("{component}: {}", words::sentences(finding, &checkup.recipe)) },
         "locations": [{
             "physicalLocation": {
                 "artifactLocation": { "uri": uri(checkup.path.display().to_string()) },

@@ -117,6 +117,20 @@ pub(super) fn recipe(checkup: &Checkup<'_>, layout: Layout) -> String {
         }
         out.push('\n');
     }
+    for confirmed in &recipe.confirmed {
+        let (line, _) = lines.of(confirmed.place.start);
+        let row = confirmed.row;
+        let said = format!(
+            "line {line}: {}/{} prints \"{}\": {}{}",
+            row.table,
+            row.key,
+            row.printed,
+            words::confirmation(confirmed),
+            if checkup.rests_on(confirmed) { "" } else { ". No finding rests on it" },
+        );
+        wrapped(&mut out, layout, "Confirmed, ", "  ", &said);
+        out.push('\n');
+    }
     for (n, accepted, why) in recipe.accepted_in_vain(&checkup.findings) {
         let component = recipe.components.get(n).map_or("", |component| &component.name);
         let (line, _) = lines.of(accepted.place.start);
@@ -161,7 +175,7 @@ fn finding(
     }
     for row in finding.rows.into_iter().flatten() {
         field("printed", &format!("\"{}\"", row.printed));
-        field("source", &words::source(row));
+        field("source", &words::source(row, &checkup.recipe));
         if !row.note.is_empty() {
             field("", row.note);
         }

@@ -7,6 +7,7 @@ use uom::si::f64::{Mass, Time};
 use crate::cite::{Row, Seen};
 use crate::finding::{Finding, Force, Held, Limit, Measure, Mend, Rule};
 use crate::range::{Range, against};
+use crate::recipe::{Confirmed, Recipe};
 use crate::units::{
     MassUnit, Reading, Scale, Shown, ShownRange, kitchen_scale, seconds, show_duration, show_mass,
     show_mass_like,
@@ -260,13 +261,22 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
     }
 }
 
-/// Where a row stands, and whether nobody read it there.
-pub(super) fn source(row: &Row) -> String {
-    let warning = match row.citation.seen {
-        Seen::Memory => " (this figure is from memory: check it)",
-        _ => "",
+/// Where a row stands, and whether nobody read it there, or who did.
+pub(super) fn source(row: &Row, recipe: &Recipe<'_>) -> String {
+    let remark = match (row.citation.seen, recipe.confirmation(row)) {
+        (Seen::Memory, Some(confirmed)) => format!(" ({})", confirmation(confirmed)),
+        (Seen::Memory, None) => {
+            format!(" (this figure is from memory: check it. Row {}/{})", row.table, row.key)
+        }
+        _ => String::new(),
     };
-    format!("{}{warning}", row.citation)
+    format!("{}{remark}", row.citation)
+}
+
+/// Who says to have read a row from memory.
+pub(super) fn confirmation(confirmed: &Confirmed<'_>) -> String {
+    let Confirmed { document, at, on, .. } = confirmed;
+    format!("the writer of the recipe read it in {document}, {at}, on {on}")
 }
 
 /// Whether a finding rests on a figure that nobody read.
@@ -276,7 +286,7 @@ pub(super) fn from_memory(finding: &Finding) -> bool {
 }
 
 /// All of a finding in sentences: what is asked, the verdict, the figures, the document and the mend.
-pub(super) fn sentences(finding: &Finding) -> String {
+pub(super) fn sentences(finding: &Finding, recipe: &Recipe<'_>) -> String {
     let mut text = format!("{}: {}.", finding.rule.asks, finding.verdict.words());
     let mut add = |name: &str, value: Option<String>| {
         if let Some(value) = value {
@@ -287,7 +297,7 @@ pub(super) fn sentences(finding: &Finding) -> String {
     add("Limit", limit(finding));
     add("Missing", finding.missing.map(|missing| missing.what.to_owned()));
     for row in finding.rows.into_iter().flatten() {
-        add("Source", Some(source(row)));
+        add("Source", Some(source(row, recipe)));
         add(
             "About the source",
             Some(row.note.trim_end_matches('.').to_owned()).filter(|n| !n.is_empty()),

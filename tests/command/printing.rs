@@ -13,7 +13,7 @@ use greenweight::report::{CAUTIONS, Checkup, Format, Layout, Outcome, drawings, 
 use greenweight::trace::Point;
 use greenweight::units::{Reading, Scale, kilograms, minutes};
 
-use super::{check, root};
+use super::{check, check_text, of_rule, root};
 
 const DOSE: &str =
     "dose --held-to us-fsis --method ground --meat 7lb --sodium-nitrite 6.25% --scale 0.1g";
@@ -405,7 +405,7 @@ fn sarif_and_junit_cite_every_row_of_a_finding_with_its_note_and_how_it_was_seen
         second += 1;
     }
     assert!(second > findings.len() / 2);
-    assert!(junit.contains("(this figure is from memory: check it)"));
+    assert!(junit.contains("(this figure is from memory: check it. Row "));
     // An unproven finding that rests on two rows.
     let unproven = "check examples/recipes --format sarif";
     let report = verb(unproven).output().unwrap();
@@ -415,4 +415,78 @@ fn sarif_and_junit_cite_every_row_of_a_finding_with_its_note_and_how_it_was_seen
     assert_eq!(cheese["properties"]["seen"], serde_json::json!(["memory"]));
     let said = cheese["message"]["text"].as_str().unwrap();
     assert!(said.contains("(this figure is from memory: check it)"), "{said}");
+}
+
+/// Invented: a Danish sausage whose only limit is from memory, confirmed by whoever wrote it.
+const CONFIRMED: &str = r#"title = "Invented: a juniper roll"
+held_to = ["denmark"]
+[instruments]
+scale = "0.1 g"
+[[confirmed]]
+row = "cure/denmark/general"
+printed = "60 mg/kg expressed as NaNO2"
+document = "an invented order on additives"
+place = "annex 1"
+on = 2026-11-20
+[[confirmed]]
+row = "cure/denmark/150"
+printed = "150 mg/kg expressed as NaNO2"
+document = "another invented order"
+place = "annex 2"
+on = 2026-11-21
+[[component]]
+name = "roll"
+food = "ground-meat"
+raw = true
+made_on = 2026-11-22
+cured_as = ["dk/meat-in-general"]
+cure = { method = "ground" }
+[[component.ingredient]]
+name = "pork"
+kind = "meat"
+from = "pork"
+amount = "2 kg"
+[[component.ingredient]]
+name = "nitrite salt"
+kind = "curing-premix"
+strength = { sodium-nitrite = "0.6 %" }
+amount = "15 g"
+"#;
+
+#[test]
+fn every_report_says_who_confirmed_a_row_from_memory() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("roll.toml");
+    std::fs::write(&path, CONFIRMED).unwrap();
+    let name = path.to_str().unwrap();
+    for format in ["text", "json", "sarif", "junit"] {
+        let output = check(&[name, "--format", format, "--pages", folder.path().to_str().unwrap()]);
+        let text = String::from_utf8(output.stdout).unwrap();
+        // SARIF leaves out what meets.
+        assert_eq!(
+            text.contains("an invented order on additives"),
+            format != "sarif",
+            "{format}: {text}"
+        );
+    }
+    let page = std::fs::read_to_string(folder.path().join("roll.html")).unwrap();
+    assert!(page.contains("an invented order on additives"));
+    let label =
+        Command::new(env!("CARGO_BIN_EXE_greenweight")).args(["label", name]).output().unwrap();
+    assert!(String::from_utf8(label.stdout).unwrap().contains("an invented order on additives"));
+    let (_, report) = check_text(CONFIRMED);
+    let rows = report["files"][0]["confirmed"].as_array().unwrap();
+    let used: Vec<_> =
+        rows.iter().map(|row| (row["row"].as_str().unwrap(), &row["used"])).collect();
+    assert_eq!(used, [("general", &true.into()), ("150", &false.into())]);
+    let finding = of_rule(&report, "cure/ingoing-nitrite")[0];
+    assert_eq!(
+        (&finding["verdict"], &finding["sources"][0]["confirmed"]),
+        (&"meets".into(), &true.into())
+    );
+    // Without it the same figure proves nothing.
+    let (_, report) = check_text(
+        &CONFIRMED.replace("denmark/general\"\nprinted = \"60", "denmark/100\"\nprinted = \"100"),
+    );
+    assert_eq!(of_rule(&report, "cure/ingoing-nitrite")[0]["verdict"], "unproven");
 }

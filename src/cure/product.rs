@@ -1,6 +1,6 @@
 use super::batch::{Batch, FINISHED, Known, STRENGTH, Weighed, either};
 use super::check::{INGOING_NITRATE, INGOING_NITRITE, NO_ROW};
-use super::limit::{Agents, CountedAs, MeasuredOn, ProductLimit};
+use super::limit::{Agents, CountedAs, IngoingLimit, MeasuredOn, ProductLimit};
 use super::method::{GreenWeight, PremixMass, ingoing, ingoing_between, largest_reading};
 use super::premix::Premix;
 use super::residue::{
@@ -8,7 +8,7 @@ use super::residue::{
 };
 use super::table::{
     AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN, US_ACCELERATORS,
-    US_FDA,
+    US_FDA, US_INGOING_NITRATE, US_INGOING_NITRITE,
 };
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
@@ -44,6 +44,12 @@ const UNSAID: Missing = Missing::new(
 );
 const POTASSIUM: &str =
     "Part of it is the potassium salt, counted by the nitrite or nitrate it holds.";
+const ONLY_LEFT: &str =
+    "This authority limits what is left, and not what goes in. This is what goes in.";
+const SO_MUCH: Missing = Missing::new(
+    "a reason for this much: no law here lets more go in than the row below, of another authority",
+    "use less, or ask the authority; one analysis does not show what the next batch holds",
+);
 const INVESTIGATE: &str =
     "The row also prints a residue above which the cause must be looked for. It is not a limit.";
 
@@ -194,11 +200,60 @@ pub(super) fn check(
         ] {
             if brought && unlisted(agents) {
                 each(Finding::new(rule, Verdict::Unproven).missing(NO_ROW).at(batch.place));
+            } else if brought && only_left_is_limited(authority, key, day, agents) {
+                each(match agents {
+                    Agents::Nitrate => shown(batch, rule, &US_INGOING_NITRATE, Premix::nitrate),
+                    _ => shown(batch, rule, &US_INGOING_NITRITE, Premix::nitrite),
+                });
             }
         }
     }
     if !judged && batch.analysis.found_any() {
         report(unexplained(batch));
+    }
+}
+
+/// Whether every row of a product for an agent limits what is left, and none what goes in.
+fn only_left_is_limited(
+    authority: Authority,
+    key: &str,
+    day: Option<Date>,
+    agents: Agents,
+) -> bool {
+    use MeasuredOn::{
+        PresentInTheFood, Residual, ResidualAtEndOfProcess, ResidualThroughShelfLife,
+    };
+    product_rows(authority, key, day)
+        .filter(|row| row.value.agents == agents || row.value.agents == Agents::Both)
+        .all(|row| {
+            matches!(
+                row.value.measured_on,
+                PresentInTheFood | Residual | ResidualAtEndOfProcess | ResidualThroughShelfLife
+            )
+        })
+}
+
+/// What goes in where only what is left is limited: shown, and asked about where it is more than the most that
+/// any law here lets go in. One analysis is of one batch.
+fn shown<A: Agent>(
+    batch: &Batch<'_>,
+    rule: &'static Rule,
+    table: &'static [Cited<IngoingLimit<A>>],
+    strength_of: impl Fn(&Premix) -> Level<A, InPremix> + Copy,
+) -> Finding {
+    if let Some(missing) = batch.no_level() {
+        return Finding::unproven(rule, missing, batch.place);
+    }
+    let figure = |row: &Cited<IngoingLimit<A>>| row.value.limit.figures().0;
+    let laxest = table.iter().reduce(|a, b| if figure(b) > figure(a) { b } else { a });
+    let Some(laxest) = laxest else { return Finding::unproven(rule, NO_ROW, batch.place) };
+    let known = batch.total(strength_of);
+    // No mend: a law of others is not what this one asks for.
+    let finding = known.against(rule, laxest.value.limit).row(&laxest.row);
+    match finding.verdict {
+        Verdict::Meets => Finding { limit: None, rows: [None, None], ..finding }.note(ONLY_LEFT),
+        _ if finding.missing.is_some() => finding,
+        _ => Finding { verdict: Verdict::Unproven, ..finding }.missing(SO_MUCH),
     }
 }
 

@@ -114,7 +114,7 @@ pub(super) static IN_WORDS: [InWords; 68] = [
     },
     InWords {
         rule: "cure/residue",
-        why: "What went in is not what is left: part of the nitrite is used up, and how much depends on acid, heat and time. Several authorities limit what an analysis of the finished product may find, some of them besides the ingoing limit. No recipe proves that, so without an analysis the rule stays unproven. It is of one batch, and does not show what goes into the next.",
+        why: "What went in is not what is left: part of the nitrite is used up, and how much depends on acid, heat and time. Several authorities limit what an analysis of the finished product may find, some of them besides the ingoing limit. No recipe proves that, so without an analysis the rule stays unproven. An analysis is judged whatever went in: it may be the only witness of a powder under another name. It is of one batch, and does not show what goes into the next.",
         mend: "Have the finished product analysed by a laboratory and write what it found under `analysis`, with `as = \"sodium-salts\"` or `as = \"ions\"`. Where too much is found, do not eat or sell the batch; have the process looked at by someone licensed to.",
         page: include_str!("../../references/pages/rules/cure/residue.md"),
     },
@@ -312,7 +312,7 @@ pub(super) static IN_WORDS: [InWords; 68] = [
     },
     InWords {
         rule: "smoke/water-phase-salt",
-        why: "In a pack without air the bacteria that make botulinum toxin can grow in the cold, and smoked fish shows no sign of it. What holds them back is the cold together with salt in the water of the fish: in the warm this much salt is not enough. No recipe can promise the salt: it is measured in the finished fish, in the thickest part. It does not hold back Listeria.",
+        why: "In a pack without air the bacteria that make botulinum toxin can grow in the cold, and smoked fish shows no sign of it. What holds them back is the cold together with salt in the water of the fish: in the warm this much salt is not enough. No recipe can promise the salt: it is measured in the finished fish, in the thickest part. Salmon, sablefish and shad may go with less salt where an analysis finds enough nitrite in the finished fish, and not too much: what goes into the brine does not show it. Salt does not hold back Listeria.",
         mend: "Brine the fish longer or stronger, have it analysed again, and write `analysis = { salt = \"… %\", moisture = \"… %\" }`. Have the process checked by a licensed process authority before you sell it.",
         page: include_str!("../../references/pages/rules/smoke/water-phase-salt.md"),
     },

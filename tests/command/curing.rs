@@ -866,3 +866,28 @@ fn bacon_with_more_left_than_other_meat_may_hold_is_asked_about() {
     assert_eq!(bacon("500 mg/kg"), ["unproven"]);
     assert!(bacon("100 mg/kg").is_empty());
 }
+
+// 24 g of 6.25 % to 10 kg are 150 mg/kg; 2 kg are 12 500, and no law here lets more than 625 go in.
+#[rstest]
+#[case::usual("24 g", "meets", 150.0)]
+#[case::thousands("2 kg", "unproven", 12_500.0)]
+fn what_goes_in_is_shown_where_only_what_is_left_is_limited(
+    #[case] amount: &str,
+    #[case] verdict: &str,
+    #[case] nominal: f64,
+) {
+    let component = format!(
+        "{GROUND}\ncured_as = [\"jp/meat\"]\nanalysis = {{ nitrite = \"35 mg/kg\", as = \"sodium-salts\" }}"
+    );
+    let premix = PREMIX.replace("24 g", amount);
+    let report = report("\"japan\"", &component, &[MEAT, &premix]);
+    assert_eq!(verdicts(&report, "cure/residue"), ["meets"]);
+    let found = of_rule(&report, "cure/ingoing-nitrite");
+    assert_eq!(found.len(), 1);
+    assert_eq!(found[0]["verdict"], verdict);
+    let level = found[0]["found"]["nominal"].as_f64().unwrap();
+    assert!((level - nominal).abs() < 0.01, "{level}");
+    assert!(found[0]["mend"].as_str().is_none_or(|mend| !mend.contains("at most")));
+    let limit = &found[0]["limit"]["figure"];
+    assert_eq!(limit.as_f64(), (verdict == "unproven").then_some(625.0));
+}

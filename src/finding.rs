@@ -429,6 +429,12 @@ pub(crate) const THERMOMETER: Missing = Missing::new(
     "write its tolerance under [instruments], as thermometer = \"2 °F\"",
 );
 
+/// What is missing of a record with a gap.
+pub(crate) const READINGS_BETWEEN: Missing = Missing::new(
+    "readings that are close enough together",
+    "give the readings of the gap; of a logger that seldom reads, write interval = \"… min\" in recorded_in",
+);
+
 /// A stretch of a document, in bytes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -474,6 +480,8 @@ pub struct Finding {
     pub rows: [Option<&'static Row>; 2],
     /// What is missing, when the verdict is *unproven* for want of it.
     pub missing: Option<Missing>,
+    /// The gap between two readings, since the record began, for which it is *unproven*.
+    pub gap: Option<Range<Time>>,
     /// What would mend it.
     pub mend: Option<Mend>,
     /// A remark that belongs in every report of this finding.
@@ -496,6 +504,7 @@ impl Finding {
             limit: None,
             rows: [None, None],
             missing: None,
+            gap: None,
             mend: None,
             note: None,
             past_advice: false,
@@ -580,6 +589,14 @@ impl Finding {
     pub const fn missing(mut self, missing: Missing) -> Self {
         self.missing = Some(missing);
         self
+    }
+
+    /// With the gap between two readings for which it is unproven; of none, as it is.
+    pub(crate) fn in_gap(self, gap: Option<Range<Time>>) -> Self {
+        match gap {
+            Some(_) => Self { gap, ..self.missing(READINGS_BETWEEN) },
+            None => self,
+        }
     }
 
     /// With a mend.

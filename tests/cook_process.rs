@@ -33,6 +33,7 @@ fn plan(food: Food, inside: Option<f64>, held: Option<Time>) -> Plan {
         thermometer: read_tolerance("0 °F").ok(),
         planned: inside.is_some(),
         held: held.and_then(exactly),
+        gap: None,
         rested: None,
         place: PLACE,
     }
@@ -232,7 +233,8 @@ fn record(points: &[(f64, f64)]) -> Vec<Point> {
 
 fn recorded<'a>(points: &'a [Point], off: Option<&str>) -> Process<'a> {
     let thermometer = off.map(|off| read_tolerance(off).unwrap());
-    Process { record: points, thermometer, ..cooked(&[], 160.0) }
+    let vouched = hours(f64::INFINITY);
+    Process { record: points, vouched, thermometer, ..cooked(&[], 160.0) }
 }
 
 // From 40 to 140 °F at 16 °F an hour: 80 of them in five hours.

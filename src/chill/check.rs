@@ -1,4 +1,4 @@
-use uom::si::f64::TemperatureInterval;
+use uom::si::f64::{TemperatureInterval, Time};
 
 use super::clock::{Leg, LegClock};
 use super::table::{
@@ -9,8 +9,8 @@ use crate::authority::Authority;
 use crate::cite::{Cited, Date};
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict};
 use crate::range::Range;
-use crate::trace::{Point, Segment, whole_seconds};
-use crate::units::Scale;
+use crate::trace::{Point, Segment, longest_gap, whole_seconds};
+use crate::units::{PrintedTemperature, Scale};
 
 const COOLING: Rule =
     Rule::new("chill/cooling", "cooled fast enough after the cook", Force::Safety);
@@ -137,8 +137,15 @@ pub fn answers(authority: Authority) -> bool {
 /// use greenweight::chill::{Cooling, Holds, check, legs};
 /// use greenweight::finding::Place;
 ///
-/// let cooling =
-///     Cooling { curve: &[], thermometer: None, holds: Holds::default(), place: Place::default() };
+/// use greenweight::units::seconds;
+///
+/// let cooling = Cooling {
+///     curve: &[],
+///     vouched: seconds(0.0),
+///     thermometer: None,
+///     holds: Holds::default(),
+///     place: Place::default(),
+/// };
 /// let finding = check(&cooling, Authority::UsFoodCode2022, None).ok_or("no schedule")?;
 /// assert_eq!(legs(Authority::UsFoodCode2022, &finding).count(), 2);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -165,6 +172,8 @@ pub fn cools_any_food(authority: Authority) -> bool {
 pub struct Cooling<'a> {
     /// The warmest part, from the end of the cook.
     pub curve: &'a [Point],
+    /// The longest time between two readings for which they [vouch](crate::trace::vouched).
+    pub vouched: Time,
     /// How far the probe may be off; none stated proves nothing.
     pub thermometer: Option<TemperatureInterval>,
     /// What the product holds.
@@ -233,7 +242,7 @@ fn warms_again(curve: &[Point], leg: &Cited<Leg>) -> bool {
 fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Finding {
     let scale = curve.first().map_or(Scale::Celsius, |point| point.scale());
     let off = cooling.thermometer.unwrap_or_default();
-    let mut clock = LegClock::new(leg, scale, off);
+    let mut clock = LegClock::new(leg, scale, off, cooling.vouched);
     for pair in curve.windows(2) {
         // A curve runs forward; what does not is no part of it.
         if let [from, to] = *pair
@@ -261,7 +270,21 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
         }
         (Verdict::Meets, Some(_)) => found,
         (Verdict::Breaks, _) => found.mend(Mend::CoolWithin(leg.value.most)),
-        (Verdict::Unproven, _) if time.high().value.is_finite() => found,
+        (Verdict::Unproven, _) if time.high().value.is_finite() => {
+            found.in_gap(gap_at(cooling, curve, leg))
+        }
         (Verdict::Unproven, _) => found.missing(CURVE),
     }
+}
+
+/// The longest gap in which it falls to the start or to the end of a leg.
+fn gap_at(cooling: &Cooling<'_>, curve: &[Point], leg: &Cited<Leg>) -> Option<Range<Time>> {
+    let off = cooling.thermometer.unwrap_or_default().value.abs();
+    let falls_to = |gap: &Segment, to: PrintedTemperature| {
+        let to = to.on(gap.from().scale()).on(Scale::Celsius).value();
+        gap.from().celsius() + off >= to && gap.to().celsius() - off <= to
+    };
+    longest_gap(curve, cooling.vouched, |gap| {
+        falls_to(gap, leg.value.from) || falls_to(gap, leg.value.to)
+    })
 }

@@ -186,8 +186,8 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/record",
-        why: "A plan says what should happen; a record shows what did. The coldest probe is held against every row of one table, less the error of the thermometer. The time between two readings that are both hot enough counts in full, though nobody saw what the food did in it: so read it often. Between one that is not hot enough and one that is, nothing counts. Any row that was held long enough counts, whatever was planned.",
-        mend: "Hold the food longer at the temperature, as the report says, and record it again. Write the readings as `[[component.record]]` or name their file in `recorded_in`, and the tolerance of the probe under `[instruments]`.",
+        why: "A plan says what should happen; a record shows what did. The coldest probe is held against every row of one table, less the error of the thermometer. The time between two readings that are both hot enough counts, and between one that is not hot enough and one that is, nothing does. What lies further apart than a few usual steps of the record, or than a quarter of an hour, is a gap: nobody saw what the food did in it, and it counts nothing. The report says from when to when it lasts. Any row that was held long enough counts, whatever was planned.",
+        mend: "Hold the food longer at the temperature, as the report says, and record it again. Write the readings as `[[component.record]]` or name their file in `recorded_in`, and the tolerance of the probe under `[instruments]`. Of a logger whose readings come at no even step, write how often it reads, `interval = \"1 min\"`, in `recorded_in`.",
         page: include_str!("../../references/pages/rules/cook/record.md"),
     },
     InWords {
@@ -210,7 +210,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "cook/lethality",
-        why: "A record can be added up: every minute counts for more the hotter it was, by a D and a z that the recipe chooses. The sum shows how far a cook goes, and how far the error of the probe matters. It informs, and stands in for no row of a table that was not met.",
+        why: "A record can be added up: every minute counts for more the hotter it was, by a D and a z that the recipe chooses. The sum shows how far a cook goes, and how far the error of the probe matters. It informs, and stands in for no row of a table that was not met. Of a gap between two readings nothing is added.",
         mend: "Cook hotter or for longer, and ask a licensed process authority which reduction your food needs. Write the aim as `[[component.lethality]]`, the readings as `[[component.record]]` and the tolerance of the probe under `[instruments]`.",
         page: include_str!("../../references/pages/rules/cook/lethality.md"),
     },
@@ -234,7 +234,7 @@ pub(super) static IN_WORDS: [InWords; 66] = [
     },
     InWords {
         rule: "chill/cooling",
-        why: "Cooking leaves the spores of some bacteria alive, and they grow fast in meat that cools slowly through the warm. So food that is cooked and then kept is cooled within clocks, each from one inside temperature down to another, and the warmest part counts. Not every authority has such clocks, and those that do have each their own; where none that you name has any, nothing is asked here, and slow cooling is no safer for it. A slower clock for cured meat counts only with what the meat must hold for it. What warms again after a stretch was cooled is not cooled.",
+        why: "Cooking leaves the spores of some bacteria alive, and they grow fast in meat that cools slowly through the warm. So food that is cooked and then kept is cooled within clocks, each from one inside temperature down to another, and the warmest part counts. Not every authority has such clocks, and those that do have each their own; where none that you name has any, nothing is asked here, and slow cooling is no safer for it. A slower clock for cured meat counts only with what the meat must hold for it. What warms again after a stretch was cooled is not cooled. Between two rows that are written by hand the food is taken to cool evenly; in a gap of a recorder it is taken to cool at the worst moment.",
         mend: "Cut it smaller, spread it flat or use an ice bath, and start at once. Write how the middle cools as `[[component.cooling]]` rows with `after` and `inside`, from the cook down to the cold, and the tolerance of the probe as `thermometer`. Do not eat or sell food that broke a clock, unless an expert clears it: nothing that is reckoned here does.",
         page: include_str!("../../references/pages/rules/chill/cooling.md"),
     },

@@ -171,7 +171,7 @@ fn smoked_cold(at: Option<f64>, time: Option<f64>) -> Stage {
 #[case::longer_than_what_is_stated(Some(75.0), Some(20.0), Some(2.0), Verdict::Breaks)]
 #[case::in_time_and_longer_than_what_is_stated(Some(75.0), Some(5.5), Some(2.0), Verdict::Unproven)]
 #[case::within_what_is_stated(Some(75.0), Some(4.0), Some(5.5), Verdict::Meets)]
-#[case::of_no_known_length_and_stated(Some(75.0), None, Some(2.0), Verdict::Meets)]
+#[case::of_no_known_length_and_stated(Some(75.0), None, Some(2.0), Verdict::Unproven)]
 fn a_cold_smoke_is_part_of_the_way_up(
     #[case] at: Option<f64>,
     #[case] time: Option<f64>,

@@ -253,7 +253,8 @@ impl Process<'_> {
         let finding = |verdict| {
             Finding::new(&SLOW, verdict).limit(limit).row(&FSIS_COME_UP.row).at(self.place)
         };
-        let said = self.slow().all(|stage| stage.at.is_some() && stage.time.is_some());
+        let known = |time: Range<Time>| time.high().is_finite();
+        let said = self.slow().all(|stage| stage.at.is_some() && stage.time.is_some_and(known));
         Some(match limit.judge(&time) {
             Verdict::Meets => finding(Verdict::Meets).found(&time),
             Verdict::Unproven if !said => finding(Verdict::Unproven).missing(UNSAID),
@@ -343,9 +344,16 @@ impl Process<'_> {
         // Shorter than its stages, it leaves some of them out, and says nothing of the rest.
         let contradicted = slow.is_some_and(|slow| slow.low() > time.high());
         let time = slow.map_or(time, |slow| longer(time, slow));
-        let time = if contradicted { at_least(time) } else { time };
+        // A cold smoke of unknown length may be left out of what is stated.
+        let untold = !self.recorded_from_the_cold()
+            && self.slow().any(|stage| !stage.cooks && stage.time.is_none());
+        let time = if contradicted || untold { at_least(time) } else { time };
         let verdict = limit.judge(&time);
-        let missing = if contradicted { CONTRADICTED } else { CAME_UP };
+        let missing = match (contradicted, untold) {
+            (true, _) => CONTRADICTED,
+            (false, true) => STAGES,
+            (false, false) => CAME_UP,
+        };
         let found = finding(verdict).found(&time);
         let found = match (slow, food) {
             (Some(_), _) => found.note(STAGES_COUNT),
@@ -406,7 +414,8 @@ impl Process<'_> {
         if self.cook().all(|stage| stage.moisture.is_none() && stage.humidity.is_none()) {
             return unproven(MOISTURE);
         }
-        let Some(total) = self.total() else { return unproven(STAGES) };
+        let total = self.total().filter(|total| total.high().is_finite());
+        let Some(total) = total else { return unproven(STAGES) };
         let Some(endpoint) = self.endpoint else { return unproven(INSIDE) };
         let missing = if self.cook().any(unsaid) { MOISTURE } else { MIXED };
         let mut best: Option<(Finding, bool)> = None;
@@ -570,7 +579,11 @@ impl Process<'_> {
             |verdict| Finding::new(&REHEAT, verdict).limit(limit).row(&row.row).at(self.place);
         match self.total() {
             Some(total) => {
-                finding(limit.judge(&total)).found(&total).or_mend(Mend::HeatWithin(row.value))
+                let found = finding(limit.judge(&total)).found(&total);
+                match found.verdict {
+                    Verdict::Unproven if total.high().is_infinite() => found.missing(REHEATED),
+                    _ => found.or_mend(Mend::HeatWithin(row.value)),
+                }
             }
             None => finding(Verdict::Unproven).missing(REHEATED),
         }

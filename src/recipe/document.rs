@@ -474,11 +474,15 @@ impl Step {
         }
     }
 
-    /// Its time, with that for which the inside is held at its end.
+    /// Its time, with that for which the inside is held at its end. A hold alone does not say how
+    /// long the way up to it takes: it lasts for that, at least.
     pub(super) fn lasts(&self) -> Option<Range<Time>> {
         match (self.time, self.hold) {
             (Some(time), Some(hold)) => time.value.plus(hold.value).ok(),
-            (time, hold) => time.or(hold).map(|time| time.value),
+            (Some(time), None) => Some(time.value),
+            (None, hold) => {
+                hold.map(|hold| Range::ordered(hold.value.low(), seconds(f64::INFINITY)))
+            }
         }
     }
 }

@@ -7,7 +7,7 @@ use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use greenweight::authority::Authority;
 use greenweight::chill::{Cooling, Growth, Holds, Rate, check};
 use greenweight::finding::Place;
-use greenweight::trace::{Point, Track};
+use greenweight::trace::{Point, Track, vouched};
 use greenweight::units::{Reading, Scale, read_tolerance, seconds};
 
 fn day() -> Vec<Point> {
@@ -23,6 +23,7 @@ fn cool(criterion: &mut Criterion) {
     let points = day();
     let cooling = Cooling {
         curve: &points,
+        vouched: vouched(seconds(1.0)),
         thermometer: read_tolerance("1 °C").ok(),
         holds: Holds::default(),
         place: Place::default(),

@@ -6,7 +6,7 @@ use std::hint::black_box;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use greenweight::cook::{Lethality, Product, Resistance, Verdicts};
-use greenweight::trace::{Columns, Point, TimeColumn, Track, read_csv};
+use greenweight::trace::{Columns, Point, TimeColumn, Track, read_csv, vouched};
 use greenweight::units::{Reading, Scale, read_tolerance, seconds};
 
 const READINGS: u32 = 10_000_000;
@@ -29,7 +29,8 @@ fn lethality() -> Lethality {
     let at = Reading::new(70.0, Scale::Celsius).unwrap();
     let z = read_tolerance("7.5 °C").unwrap();
     let resistance = Resistance::new(seconds(20.0), at, z).unwrap();
-    Lethality::new(resistance, Reading::new(55.0, Scale::Celsius).unwrap()).unwrap()
+    Lethality::new(resistance, Reading::new(55.0, Scale::Celsius).unwrap(), vouched(seconds(1.0)))
+        .unwrap()
 }
 
 fn ours(points: &[Point]) -> f64 {
@@ -88,7 +89,7 @@ fn judge(criterion: &mut Criterion) {
     group.bench_function("every row of a table", |bench| {
         bench.iter(|| {
             let off = read_tolerance("1 °C").unwrap();
-            let mut verdicts = Verdicts::new(Product::Meat, off).unwrap();
+            let mut verdicts = Verdicts::new(Product::Meat, off, vouched(seconds(1.0))).unwrap();
             for point in black_box(&points) {
                 verdicts.next(*point).unwrap();
             }

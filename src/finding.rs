@@ -435,6 +435,12 @@ pub(crate) const REMEMBERED: Missing = Missing::new(
     "read it in its document and write [[confirmed]] with the row, what it prints, the document, the place and the day; or have it checked by someone licensed to",
 );
 
+/// What is missing of a record with a gap.
+pub(crate) const READINGS_BETWEEN: Missing = Missing::new(
+    "readings that are close enough together",
+    "give the readings of the gap; of a logger that seldom reads, write interval = \"… min\" in recorded_in",
+);
+
 /// A stretch of a document, in bytes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -480,6 +486,8 @@ pub struct Finding {
     pub rows: [Option<&'static Row>; 2],
     /// What is missing, when the verdict is *unproven* for want of it.
     pub missing: Option<Missing>,
+    /// The gap between two readings, since the record began, for which it is *unproven*.
+    pub gap: Option<Range<Time>>,
     /// What would mend it.
     pub mend: Option<Mend>,
     /// A remark that belongs in every report of this finding.
@@ -502,6 +510,7 @@ impl Finding {
             limit: None,
             rows: [None, None],
             missing: None,
+            gap: None,
             mend: None,
             note: None,
             past_advice: false,
@@ -610,6 +619,14 @@ impl Finding {
     pub const fn missing(mut self, missing: Missing) -> Self {
         self.missing = Some(missing);
         self
+    }
+
+    /// With the gap between two readings for which it is unproven; of none, as it is.
+    pub(crate) fn in_gap(self, gap: Option<Range<Time>>) -> Self {
+        match gap {
+            Some(_) => Self { gap, ..self.missing(READINGS_BETWEEN) },
+            None => self,
+        }
     }
 
     /// With a mend.

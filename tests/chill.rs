@@ -36,7 +36,7 @@ fn segments(points: &[Point]) -> Vec<Segment> {
 
 fn cooling<'a>(curve: &'a [Point], off: Option<&str>, holds: Holds) -> Cooling<'a> {
     let thermometer = off.map(|off| read_tolerance(off).unwrap());
-    Cooling { curve, thermometer, holds, place: Place::default() }
+    Cooling { curve, vouched: hours(f64::INFINITY), thermometer, holds, place: Place::default() }
 }
 
 fn verdict(curve: &[(f64, f64)], authority: Authority) -> Verdict {
@@ -152,7 +152,12 @@ fn the_error_of_a_probe_makes_the_clock_a_range(
 fn what_is_reheated_is_cooled_again_and_the_worst_counts() {
     let [first, _] = &FOOD_CODE_COOLING;
     let time = |curve: &[(f64, f64)]| {
-        let mut clock = LegClock::new(first, Scale::Fahrenheit, read_tolerance("0 °F").unwrap());
+        let mut clock = LegClock::new(
+            first,
+            Scale::Fahrenheit,
+            read_tolerance("0 °F").unwrap(),
+            hours(f64::INFINITY),
+        );
         segments(&points(curve, fahrenheit)).iter().for_each(|segment| clock.add(segment));
         clock.time().map(|time| time.high().value / 3600.0)
     };
@@ -467,7 +472,7 @@ proptest! {
         more.insert(n + 1, (a.0 + (b.0 - a.0) * at, a.1 + (b.1 - a.1) * at));
         for leg in FOOD_CODE_COOLING.iter().chain(&AUSTRALIA) {
             let time = |curve: &[(f64, f64)]| {
-                let mut clock = LegClock::new(leg, Scale::Fahrenheit, read_tolerance("1 °F").unwrap());
+                let mut clock = LegClock::new(leg, Scale::Fahrenheit, read_tolerance("1 °F").unwrap(), hours(f64::INFINITY));
                 segments(&points(curve, fahrenheit)).iter().for_each(|s| clock.add(s));
                 clock.time().map(|time| (time.low().value, time.high().value))
             };

@@ -299,6 +299,7 @@ fn plan(food: Food, inside: f64) -> Plan {
         thermometer: read_tolerance("2 °F").ok(),
         planned: true,
         held: None,
+        gap: None,
         rested: None,
         place: PLACE,
     }

@@ -3,9 +3,14 @@
 
 use greenweight::cook::{Bird, ComeUp, Lethality, Product, Resistance, Verdicts, poultry_time};
 use greenweight::trace::{Point, Segment, Track};
-use greenweight::units::{Reading, Scale, minutes, read_tolerance, seconds};
+use greenweight::units::{Reading, Scale, Time, minutes, read_tolerance, seconds};
 use proptest::prelude::*;
 use rstest::rstest;
+
+/// For readings with a straight line between them, however far apart.
+fn ever() -> Time {
+    seconds(f64::INFINITY)
+}
 
 fn celsius(value: f64) -> Reading {
     Reading::new(value, Scale::Celsius).unwrap()
@@ -25,7 +30,7 @@ fn segments(points: &[(f64, f64)]) -> Vec<Segment> {
 fn counter(z: f64, reference: f64, floor: f64) -> Lethality {
     let z = read_tolerance(&format!("{z} °C")).unwrap();
     let resistance = Resistance::new(minutes(1.0), celsius(reference), z).unwrap();
-    Lethality::new(resistance, celsius(floor)).unwrap()
+    Lethality::new(resistance, celsius(floor), ever()).unwrap()
 }
 
 fn counted(mut counter: Lethality, points: &[(f64, f64)]) -> Lethality {
@@ -84,7 +89,7 @@ fn one_ramp_read_every_second_ten_or_sixty_has_one_lethality() {
 
 /// The rows met by readings a minute apart.
 fn met(product: Product, tolerance: &str, readings: &[f64]) -> Vec<&'static str> {
-    let mut verdicts = Verdicts::new(product, read_tolerance(tolerance).unwrap()).unwrap();
+    let mut verdicts = Verdicts::new(product, read_tolerance(tolerance).unwrap(), ever()).unwrap();
     for (minute, &reading) in (0_u32..).zip(readings) {
         let at = minutes(f64::from(minute));
         verdicts.next(Point::new(at, fahrenheit(reading)).unwrap()).unwrap();
@@ -115,7 +120,8 @@ fn one_sample_at_158_fahrenheit_is_no_row() {
 #[case::at_155(155.0, false)]
 #[case::at_157(157.0, true)]
 fn a_reading_counts_less_the_tolerance(#[case] reading: f64, #[case] is_met: bool) {
-    let mut verdicts = Verdicts::new(Product::Meat, read_tolerance("2 °F").unwrap()).unwrap();
+    let mut verdicts =
+        Verdicts::new(Product::Meat, read_tolerance("2 °F").unwrap(), ever()).unwrap();
     for second in [0.0, 11.0, 22.0] {
         verdicts.next(Point::new(seconds(second), fahrenheit(reading)).unwrap()).unwrap();
     }
@@ -129,7 +135,8 @@ fn a_reading_counts_less_the_tolerance(#[case] reading: f64, #[case] is_met: boo
 #[case(68.3, true)]
 #[case(68.2, false)]
 fn a_reading_in_celsius_is_held_against_the_printed_celsius(#[case] c: f64, #[case] is_met: bool) {
-    let mut verdicts = Verdicts::new(Product::Meat, read_tolerance("0 °C").unwrap()).unwrap();
+    let mut verdicts =
+        Verdicts::new(Product::Meat, read_tolerance("0 °C").unwrap(), ever()).unwrap();
     for second in [0.0, 22.0] {
         verdicts.next(Point::new(seconds(second), celsius(c)).unwrap()).unwrap();
     }
@@ -168,7 +175,7 @@ fn of_another_bird_the_longer_of_the_two_counts_cell_by_cell() {
 #[test]
 fn the_come_up_clock_counts_to_the_last_time_it_left_upwards() {
     let clock = |points: &[(f64, f64)]| {
-        let mut clock = ComeUp::new();
+        let mut clock = ComeUp::new(ever());
         for segment in segments(&points.iter().map(|&(h, c)| (h * 3600.0, c)).collect::<Vec<_>>()) {
             clock.add(&segment);
         }
@@ -305,7 +312,7 @@ fn another_z_above_the_reference_bends_the_rate_there() {
     let bent = botulinum.with_z_above(z("10 °C")).unwrap();
     let resistance_above = Resistance::new(minutes(1.0), celsius(90.0), z("10 °C")).unwrap();
     let count = |resistance, points: &[(f64, f64)]| {
-        counted(Lethality::new(resistance, celsius(70.0)).unwrap(), points)
+        counted(Lethality::new(resistance, celsius(70.0), ever()).unwrap(), points)
     };
     // A ramp across the bend is its two halves.
     let ramp = count(bent, &[(0.0, 80.0), (200.0, 100.0)]);
@@ -368,7 +375,8 @@ proptest! {
 
 #[test]
 fn the_share_of_a_row_is_the_time_held_over_the_time_asked() {
-    let mut verdicts = Verdicts::new(Product::Meat, read_tolerance("0 °F").unwrap()).unwrap();
+    let mut verdicts =
+        Verdicts::new(Product::Meat, read_tolerance("0 °F").unwrap(), ever()).unwrap();
     for at in [0.0, 3.0] {
         verdicts.next(Point::new(minutes(at), fahrenheit(158.0)).unwrap()).unwrap();
     }
@@ -384,7 +392,7 @@ fn what_is_cut_off_below_a_bend_keeps_the_z_of_its_side() {
     let of = |below: &str, above: &str, floor: f64, points: &[(f64, f64)]| {
         let resistance = Resistance::new(minutes(1.0), celsius(90.0), z(below)).unwrap();
         let resistance = resistance.with_z_above(z(above)).unwrap();
-        let counter = Lethality::new(resistance, celsius(floor)).unwrap();
+        let counter = Lethality::new(resistance, celsius(floor), ever()).unwrap();
         counted(counter, points).equivalent().value
     };
     let below = [(0.0, 70.0), (600.0, 90.0)];
@@ -399,7 +407,7 @@ fn what_is_cut_off_below_a_bend_keeps_the_z_of_its_side() {
 #[test]
 fn it_has_come_up_only_where_the_band_was_left_upwards() {
     let came = |points: &[(f64, f64)], off: &str| {
-        let mut clock = ComeUp::within(read_tolerance(off).unwrap());
+        let mut clock = ComeUp::within(read_tolerance(off).unwrap(), ever());
         segments(points).iter().for_each(|segment| clock.add(segment));
         clock.came_up()
     };

@@ -1,5 +1,5 @@
 use greenweight::cook::{Bird, ComeUp, Lethality, PATTIES, Product, Resistance, Verdicts};
-use greenweight::trace::{Columns, Drawing, Point, TimeColumn, Track, read_csv, to_svg};
+use greenweight::trace::{Columns, Drawing, Point, TimeColumn, Track, read_csv, to_svg, vouched};
 use greenweight::units::{Reading, Scale, read_tolerance, seconds};
 
 /// Bytes are a file of readings, or a fault with its line; what was read can be reckoned on. The
@@ -34,10 +34,12 @@ fn reckon(points: &[Point]) {
     let at = Reading::new(70.0, Scale::Celsius).unwrap();
     let z = read_tolerance("7.5 °C").unwrap();
     let resistance = Resistance::new(seconds(20.0), at, z).unwrap();
-    let lethality = || Lethality::new(resistance, Reading::new(55.0, Scale::Celsius).unwrap());
+    let apart = vouched(seconds(20.0));
+    let lethality =
+        || Lethality::new(resistance, Reading::new(55.0, Scale::Celsius).unwrap(), apart);
     let (mut blocks, mut each) = (lethality().unwrap(), lethality().unwrap());
     blocks.add_points(&mut Track::new(), points).unwrap();
-    let (mut track, mut clock) = (Track::new(), ComeUp::new());
+    let (mut track, mut clock) = (Track::new(), ComeUp::new(apart));
     for point in points {
         if let Some(segment) = track.next(*point).unwrap() {
             each.add(&segment);
@@ -52,7 +54,7 @@ fn reckon(points: &[Point]) {
     let poultry = Product::Poultry { bird: Bird::Other, fat: None };
     for product in [Product::Meat, poultry, Product::Table(&PATTIES)] {
         let verdicts = |off: &str| {
-            let mut verdicts = Verdicts::new(product, read_tolerance(off).unwrap()).unwrap();
+            let mut verdicts = Verdicts::new(product, read_tolerance(off).unwrap(), apart).unwrap();
             for point in points {
                 verdicts.next(*point).unwrap();
             }

@@ -7,9 +7,11 @@ use super::table::{
 };
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict};
+use crate::finding::{
+    Finding, Force, Limit, Mend, Missing, Place, READINGS_BETWEEN, Rule, THERMOMETER, Verdict,
+};
 use crate::range::Range;
-use crate::trace::{Point, Segment, whole_seconds};
+use crate::trace::{Point, Segment, longest_gap, whole_seconds};
 use crate::units::{PrintedTemperature, Scale};
 
 const COOLING: Rule =
@@ -196,8 +198,15 @@ pub fn answers(authority: Authority) -> bool {
 /// use greenweight::chill::{Cooling, Holds, check, legs};
 /// use greenweight::finding::Place;
 ///
-/// let cooling =
-///     Cooling { curve: &[], thermometer: None, holds: Holds::default(), place: Place::default() };
+/// use greenweight::units::seconds;
+///
+/// let cooling = Cooling {
+///     curve: &[],
+///     vouched: seconds(0.0),
+///     thermometer: None,
+///     holds: Holds::default(),
+///     place: Place::default(),
+/// };
 /// let finding = check(&cooling, Authority::UsFoodCode2022, None).ok_or("no schedule")?;
 /// assert_eq!(legs(Authority::UsFoodCode2022, &finding).count(), 2);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -223,6 +232,8 @@ pub fn cools_any_food(authority: Authority) -> bool {
 pub struct Cooling<'a> {
     /// The warmest part, from the end of the cook.
     pub curve: &'a [Point],
+    /// The longest time between two readings for which they [vouch](crate::trace::vouched).
+    pub vouched: Time,
     /// How far the probe may be off; none stated proves nothing.
     pub thermometer: Option<TemperatureInterval>,
     /// What the product holds.
@@ -299,14 +310,53 @@ impl Cooling<'_> {
     /// Whether the food falls without a stop from where the schedule asks for it down to the cold.
     fn falls(&self, schedule: &Schedule, day: Option<Date>) -> Result<(), Missing> {
         let Some(from) = schedule.falls_from else { return Ok(()) };
-        let off = self.thermometer.unwrap_or_default();
         match (schedule.on(day).nth(from), schedule.on(day).last(), to_the_cold()) {
-            (Some(leg), ..) => falls(self.curve, leg.value.from, None, off),
+            (Some(leg), ..) => self.falls_within(leg.value.from, None),
             (None, Some(last), Some(cold)) => {
-                falls(self.curve, last.value.to, Some(cold.value.most), off)
+                self.falls_within(last.value.to, Some(cold.value.most))
             }
             _ => Err(CURVE),
         }
+    }
+
+    /// Whether the curve falls from a temperature down to the cold and stays there: without a gap, without warming by
+    /// more than the thermometer may be off, without standing still, and after the last leg of a schedule within the
+    /// time that another option of the same document gives for more than that.
+    fn falls_within(&self, from: PrintedTemperature, within: Option<Time>) -> Result<(), Missing> {
+        let Some(cold) = to_the_cold() else { return Err(CURVE) };
+        let off = self.thermometer.unwrap_or_default().value;
+        let (start, end) = (celsius(from, self.curve), celsius(cold.value.to, self.curve));
+        let points = from_the_heat(self.curve, start);
+        let mut begun: Option<f64> = None;
+        let mut fell: Option<(f64, f64)> = None;
+        let mut ended = false;
+        for ((before, warmer), (at, value)) in points.clone().zip(points.skip(1)) {
+            if value > start && begun.is_none() {
+                continue;
+            }
+            if at - before > self.vouched.value {
+                return Err(READINGS_BETWEEN);
+            }
+            // Between two readings the temperature runs straight.
+            let crossed = || before + (at - before) * (warmer - start) / (warmer - value);
+            let begun = *begun.get_or_insert_with(crossed);
+            let (last, lowest) = *fell.get_or_insert((at, value));
+            if value > lowest + off || (ended && value > end + off) {
+                return Err(AGAIN);
+            }
+            if value < lowest {
+                fell = Some((at, value));
+            } else if at - last >= STANDSTILL && !ended {
+                return Err(STANDS);
+            }
+            if value + off <= end && !ended {
+                ended = true;
+                if within.is_some_and(|most| at - begun > most.value) {
+                    return Err(STANDS);
+                }
+            }
+        }
+        if ended { Ok(()) } else { Err(CURVE) }
     }
 }
 
@@ -340,51 +390,10 @@ fn warms_again(curve: &[Point], leg: &Cited<Leg>, off: TemperatureInterval) -> b
     later.any(|(_, value)| value > end + off.value)
 }
 
-/// Whether a curve falls from a temperature down to the cold and stays there: without warming by more than the
-/// thermometer may be off, without standing still, and after the last leg of a schedule within the time that another
-/// option of the same document gives for more than that.
-fn falls(
-    curve: &[Point],
-    from: PrintedTemperature,
-    within: Option<Time>,
-    off: TemperatureInterval,
-) -> Result<(), Missing> {
-    let Some(cold) = to_the_cold() else { return Err(CURVE) };
-    let (start, end, off) = (celsius(from, curve), celsius(cold.value.to, curve), off.value);
-    let points = from_the_heat(curve, start);
-    let mut begun: Option<f64> = None;
-    let mut fell: Option<(f64, f64)> = None;
-    let mut ended = false;
-    for ((before, warmer), (at, value)) in points.clone().zip(points.skip(1)) {
-        if value > start && begun.is_none() {
-            continue;
-        }
-        // Between two readings the temperature runs straight.
-        let crossed = || before + (at - before) * (warmer - start) / (warmer - value);
-        let begun = *begun.get_or_insert_with(crossed);
-        let (last, lowest) = *fell.get_or_insert((at, value));
-        if value > lowest + off || (ended && value > end + off) {
-            return Err(AGAIN);
-        }
-        if value < lowest {
-            fell = Some((at, value));
-        } else if at - last >= STANDSTILL && !ended {
-            return Err(STANDS);
-        }
-        if value + off <= end && !ended {
-            ended = true;
-            if within.is_some_and(|most| at - begun > most.value) {
-                return Err(STANDS);
-            }
-        }
-    }
-    if ended { Ok(()) } else { Err(CURVE) }
-}
-
 fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Finding {
     let scale = curve.first().map_or(Scale::Celsius, |point| point.scale());
     let off = cooling.thermometer.unwrap_or_default();
-    let mut clock = LegClock::new(leg, scale, off);
+    let mut clock = LegClock::new(leg, scale, off, cooling.vouched);
     for pair in curve.windows(2) {
         // A curve runs forward; what does not is no part of it.
         if let [from, to] = *pair
@@ -412,7 +421,21 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
         }
         (Verdict::Meets, Some(_)) => found,
         (Verdict::Breaks, _) => found.mend(Mend::CoolWithin(leg.value.most)),
-        (Verdict::Unproven, _) if time.high().value.is_finite() => found,
+        (Verdict::Unproven, _) if time.high().value.is_finite() => {
+            found.in_gap(gap_at(cooling, curve, leg))
+        }
         (Verdict::Unproven, _) => found.missing(CURVE),
     }
+}
+
+/// The longest gap in which it falls to the start or to the end of a leg.
+fn gap_at(cooling: &Cooling<'_>, curve: &[Point], leg: &Cited<Leg>) -> Option<Range<Time>> {
+    let off = cooling.thermometer.unwrap_or_default().value.abs();
+    let falls_to = |gap: &Segment, to: PrintedTemperature| {
+        let to = to.on(gap.from().scale()).on(Scale::Celsius).value();
+        gap.from().celsius() + off >= to && gap.to().celsius() - off <= to
+    };
+    longest_gap(curve, cooling.vouched, |gap| {
+        falls_to(gap, leg.value.from) || falls_to(gap, leg.value.to)
+    })
 }

@@ -24,7 +24,8 @@ pub struct Leg {
 ///
 /// A probe that may be off makes the time a range: at the longest the food fell below the start as
 /// early as it may have, and came down as late. Between two readings the temperature runs
-/// straight. Reheated above the start, the leg begins again, and the worst counts.
+/// straight; in a gap it crosses at its beginning or at its end, whichever is worse. Reheated above the
+/// start, the leg begins again, and the worst counts.
 ///
 /// ```
 /// use greenweight::chill::{FOOD_CODE_COOLING, LegClock};
@@ -33,7 +34,10 @@ pub struct Leg {
 ///
 /// let [first, total] = &FOOD_CODE_COOLING;
 /// let exact = read_tolerance("0 °F")?;
-/// let mut clocks = [LegClock::new(first, Scale::Fahrenheit, exact), LegClock::new(total, Scale::Fahrenheit, exact)];
+/// // Three readings by hand: between them it cools, and nobody warms it.
+/// let vouched = hours(5.0);
+/// let clock = |leg| LegClock::new(leg, Scale::Fahrenheit, exact, vouched);
+/// let mut clocks = [clock(first), clock(total)];
 /// let mut track = Track::new();
 /// for (at, inside) in [(0.0, 135.0), (1.0, 70.0), (6.0, 41.0)] {
 ///     let point = Point::new(hours(at), Reading::new(inside, Scale::Fahrenheit)?)?;
@@ -48,6 +52,7 @@ pub struct Leg {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LegClock {
     leg: &'static Cited<Leg>,
+    vouched: Time,
     /// As the coldest the food may be by its probe, and as the warmest.
     cold: Crossings,
     warm: Crossings,
@@ -69,6 +74,8 @@ struct Crossings {
     from: f64,
     to: f64,
     off: f64,
+    /// Whether it crosses a gap at its end, and not at its beginning.
+    late: bool,
     /// Whether it was at or above the start.
     armed: bool,
     first_start: Option<f64>,
@@ -79,10 +86,14 @@ struct Crossings {
 impl Crossings {
     /// Follows the line over a segment; whether it is at or above the start at its end.
     #[inline]
-    fn add(&mut self, segment: &Segment) -> bool {
+    fn add(&mut self, segment: &Segment, vouched: Time) -> bool {
         let (a, b) = (segment.from().celsius() + self.off, segment.to().celsius() + self.off);
-        let begin = segment.from().seconds();
-        let at = |level: f64| begin + segment.seconds() * (level - a) / (b - a);
+        let (begin, late) = (segment.from().seconds(), self.late);
+        let at = |level: f64| match (segment.is_gap(vouched), late) {
+            (false, _) => begin + segment.seconds() * (level - a) / (b - a),
+            (true, false) => begin,
+            (true, true) => segment.to().seconds(),
+        };
         self.armed |= a >= self.from;
         if self.armed && a >= self.from && b < self.from {
             let start = at(self.from);
@@ -98,17 +109,24 @@ impl Crossings {
 }
 
 impl LegClock {
-    /// Nothing recorded yet. The leg's figures are those printed on the scale of the probe.
+    /// Nothing recorded yet. The leg's figures are those printed on the scale of the probe, whose readings
+    /// vouch for the time between them where it is [no longer](crate::trace::vouched) than `vouched`.
     #[must_use]
-    pub fn new(leg: &'static Cited<Leg>, scale: Scale, tolerance: TemperatureInterval) -> Self {
+    pub fn new(
+        leg: &'static Cited<Leg>,
+        scale: Scale,
+        tolerance: TemperatureInterval,
+        vouched: Time,
+    ) -> Self {
         let celsius = |printed: PrintedTemperature| printed.on(scale).on(Scale::Celsius).value();
         let (from, to) = (celsius(leg.value.from), celsius(leg.value.to));
-        let line = |off: f64| {
+        let line = |off: f64, late: bool| {
             let none = None;
             Crossings {
                 from,
                 to,
                 off,
+                late,
                 armed: false,
                 first_start: none,
                 last_start: none,
@@ -117,10 +135,11 @@ impl LegClock {
         };
         let off = tolerance.value.abs();
         let (below, above) = (from - off, to + off);
-        let (cold, warm) = (line(-off), line(off));
+        let (cold, warm) = (line(-off, false), line(off, true));
         let hot = from + off;
         let (over, waiting) = (false, false);
-        Self { leg, cold, warm, worst: None, last: 0.0, below, above, over, hot, waiting }
+        let (worst, last) = (None, 0.0);
+        Self { leg, vouched, cold, warm, worst, last, below, above, over, hot, waiting }
     }
 
     /// The leg.
@@ -151,8 +170,8 @@ impl LegClock {
     #[inline(never)]
     fn cross(&mut self, segment: &Segment) {
         self.last = segment.to().seconds();
-        self.cold.add(segment);
-        let hot_again = self.warm.add(segment);
+        self.cold.add(segment, self.vouched);
+        let hot_again = self.warm.add(segment, self.vouched);
         if hot_again && self.warm.end.is_some() {
             // What was cooled is hot again: that leg is over, and another begins.
             if let Some((longest, shortest)) = self.now() {

@@ -1,7 +1,7 @@
 use uom::si::f64::Time;
 
 use super::table::{EXPOSURE, EXPOSURE_SUMMARY};
-use super::warm::{HOW_LONG, Stay};
+use super::warm::{HOW_LONG, Stay, together};
 use crate::authority::Authority;
 use crate::cite::Cited;
 use crate::finding::{Finding, Force, Limit, Mend, Place, Rule, Verdict};
@@ -125,6 +125,7 @@ pub fn ready_to_eat(stays: &[Stay], cooked: bool, place: Place) -> Option<Findin
                 let found = finding(limit.judge(&time)).found(&time).limit(limit);
                 match (found.verdict, limit) {
                     (Verdict::Meets, _) => found,
+                    (Verdict::Unproven, _) if time.high().is_infinite() => found.missing(HOW_LONG),
                     (_, Limit::AtMost(most)) => found.mend(Mend::KeepFor(most)),
                     _ => found,
                 }
@@ -149,5 +150,5 @@ fn hot(at: Reading, hot: PrintedTemperature) -> bool {
 /// All of their times; `None` where one is not known.
 fn sum<'a>(mut stays: impl Iterator<Item = &'a Stay>) -> Option<Range<Time>> {
     let none = Range::exactly(seconds(0.0)).ok()?;
-    stays.try_fold(none, |sum, stay| sum.plus(stay.time?).ok())
+    stays.try_fold(none, |sum, stay| Some(together(sum, stay.time?)))
 }

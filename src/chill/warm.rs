@@ -5,7 +5,7 @@ use crate::authority::Authority;
 use crate::cite::Cited;
 use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::range::Range;
-use crate::units::{PrintedTemperature, Reading, minutes};
+use crate::units::{PrintedTemperature, Reading, minutes, seconds};
 
 pub(super) const WARM: Rule =
     Rule::new("chill/warm-time", "time between cold and hot", Force::Safety);
@@ -128,6 +128,12 @@ pub fn warm(stays: &[Stay], authority: Authority, place: Place) -> Option<Findin
     findings.reduce(|worst, finding| if finding.verdict > worst.verdict { finding } else { worst })
 }
 
+/// Two times together; without an end where one of them has none.
+pub(super) fn together(a: Range<Time>, b: Range<Time>) -> Range<Time> {
+    let open = Range::ordered(a.low() + b.low(), seconds(f64::INFINITY));
+    a.plus(b).unwrap_or(open)
+}
+
 /// The same by the rows for food that was hot, or cold, before; of `None` by those for any.
 fn of_side(
     stays: &[Stay],
@@ -154,14 +160,12 @@ fn of_side(
         let Some(time) = stay.time else {
             return Some(finding(Verdict::Unproven).missing(HOW_LONG));
         };
-        total = match total {
-            Some(total) => total.plus(time).ok(),
-            None => Some(time),
-        };
+        total = Some(total.map_or(time, |total| together(total, time)));
     }
     let total = total?;
     let found = finding(limit.judge(&total)).found(&total);
     Some(match (found.verdict, by_code) {
+        (Verdict::Unproven, _) if total.high().is_infinite() => found.missing(HOW_LONG),
         (Verdict::Meets, true) => {
             Finding { verdict: Verdict::Unproven, ..found }.missing(PROCEDURE).note(MARK)
         }

@@ -89,6 +89,8 @@ pub struct Plan {
     pub planned: bool,
     /// How long the coldest part is held there.
     pub held: Option<Range<Time>>,
+    /// The gap of a record during which it may have been held there.
+    pub gap: Option<Range<Time>>,
     /// How long it rests afterwards.
     pub rested: Option<Range<Time>>,
     /// Where the temperature stands in the document.
@@ -302,10 +304,12 @@ fn endpoint(
             Some(rested) => {
                 let verdict = limit.judge(&rested);
                 let finding = finding(verdict).found(&rested);
-                if verdict == Verdict::Meets {
-                    finding
-                } else {
-                    finding.mend(Mend::HoldFor(row.value.rest))
+                match verdict {
+                    Verdict::Meets => finding,
+                    Verdict::Unproven if plan.rested.is_none() => {
+                        finding.mend(Mend::HoldFor(row.value.rest)).in_gap(plan.gap)
+                    }
+                    _ => finding.mend(Mend::HoldFor(row.value.rest)),
                 }
             }
             None => finding(Verdict::Unproven).missing(RESTED),
@@ -421,8 +425,12 @@ fn dwell(
             Mend::CookTo(above(temperature.on(scale), plan.thermometer))
         }),
     };
-    match mend {
+    let finding = match mend {
         Some(mend) if verdict != Verdict::Meets => finding.mend(mend),
         _ => plan.doubted(finding),
+    };
+    match verdict {
+        Verdict::Unproven if possible => finding.in_gap(plan.gap),
+        _ => finding,
     }
 }

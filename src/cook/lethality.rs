@@ -141,19 +141,19 @@ impl Resistance {
 /// temperature is taken to run straight, and the integral is exact:
 /// Δt L₁ (eˣ − 1) / x with x = ln 10 (T₂ − T₁) / z. The mean of the two rates would overstate
 /// it: by 41 percent where the temperature moves by z between readings. Nothing counts below
-/// `counted_from`, the lowest row that was validated.
+/// `counted_from`, the lowest row that was validated, and nothing in a gap.
 ///
 /// It informs. It never stands in for a row that was not met.
 ///
 /// ```
 /// use greenweight::cook::{Lethality, Resistance};
-/// use greenweight::trace::{Point, Track};
+/// use greenweight::trace::{Point, Track, vouched};
 /// use greenweight::units::{Reading, Scale, minutes, read_tolerance};
 ///
 /// let celsius = |value| Reading::new(value, Scale::Celsius);
 /// // Two minutes at 70 °C for six logs, z 7.5 °C.
 /// let listeria = Resistance::new(minutes(2.0 / 6.0), celsius(70.0)?, read_tolerance("7.5 °C")?)?;
-/// let mut lethality = Lethality::new(listeria, celsius(55.0)?)?;
+/// let mut lethality = Lethality::new(listeria, celsius(55.0)?, vouched(minutes(1.0)))?;
 /// let mut track = Track::new();
 /// for (at, inside) in [(0.0, 70.0), (1.0, 70.0), (2.0, 70.0)] {
 ///     if let Some(segment) = track.next(Point::new(minutes(at), celsius(inside)?)?)? {
@@ -166,6 +166,7 @@ impl Resistance {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Lethality {
     resistance: Resistance,
+    vouched: Time,
     /// ln 10 / z, below the bend and above.
     per_kelvin: [f64; 2],
     /// Where z changes; below everything where it does not.
@@ -188,16 +189,22 @@ pub struct Lethality {
 const BLOCK: u32 = 1024;
 
 impl Lethality {
-    /// Nothing counted yet.
+    /// Nothing counted yet, by readings that vouch for the time between them where it is
+    /// [no longer](crate::trace::vouched) than `vouched`.
     ///
     /// # Errors
     /// [`OutOfRange`] for a temperature outside −100 to 400 °C.
-    pub fn new(resistance: Resistance, counted_from: Reading) -> Result<Self, OutOfRange> {
+    pub fn new(
+        resistance: Resistance,
+        counted_from: Reading,
+        vouched: Time,
+    ) -> Result<Self, OutOfRange> {
         let bends = (resistance.z - resistance.z_above).abs() > 0.0;
         let bend = if bends { resistance.reference } else { f64::NEG_INFINITY };
         let counted_from = CELSIUS.check(counted_from.on(Scale::Celsius).value())?;
         Ok(Self {
             resistance,
+            vouched,
             per_kelvin: [resistance.z, resistance.z_above].map(|z| core::f64::consts::LN_10 / z),
             bend,
             counted_from,
@@ -215,6 +222,9 @@ impl Lethality {
     /// Counts a segment.
     #[inline]
     pub fn add(&mut self, segment: &Segment) {
+        if segment.is_gap(self.vouched) {
+            return;
+        }
         let (a, b) = (segment.from.celsius(), segment.to.celsius());
         if a < self.straight_from || b < self.straight_from {
             *self = self.with_parts_of(*segment);
@@ -247,7 +257,7 @@ impl Lethality {
     ///
     /// let at_70 = Reading::new(70.0, Scale::Celsius)?;
     /// let resistance = Resistance::new(minutes(1.0), at_70, read_tolerance("10 °C")?)?;
-    /// let mut lethality = Lethality::new(resistance, at_70)?;
+    /// let mut lethality = Lethality::new(resistance, at_70, minutes(5.0))?;
     /// let points = [Point::new(minutes(0.0), at_70)?, Point::new(minutes(5.0), at_70)?];
     /// lethality.add_points(&mut Track::new(), &points)?;
     /// assert_eq!(lethality.equivalent(), minutes(5.0));
@@ -410,17 +420,19 @@ struct Steps {
 }
 
 impl Steps {
-    /// Takes the steps to the points of a block; whether they run forward, above what is counted,
-    /// and each so small that the series serves.
+    /// Takes the steps to the points of a block; whether they run forward without a gap, above what is
+    /// counted, and each so small that the series serves.
     #[inline]
     fn are_smooth(&mut self, lethality: &Lethality, before: Point, block: &[Point; LANES]) -> bool {
         let ([_, above], floor) = (lethality.per_kelvin, lethality.straight_from);
+        let vouched = lethality.vouched.value;
         let ([first, rest @ ..], [x, xs @ ..], [time, times @ ..]) =
             (block, &mut self.x, &mut self.seconds);
         let step = |from: &Point, to: &Point| {
             let (seconds, x) =
                 (to.seconds() - from.seconds(), above * (to.celsius() - from.celsius()));
-            let smooth = (seconds > 0.0) & (to.celsius() >= floor) & (x.abs() < SMALL);
+            let near = (seconds > 0.0) & (seconds <= vouched);
+            let smooth = near & (to.celsius() >= floor) & (x.abs() < SMALL);
             (seconds, x, smooth)
         };
         let mut smooth = before.celsius() >= floor;

@@ -17,8 +17,8 @@ use crate::finding::{
 };
 use crate::food::Food;
 use crate::range::Range;
-use crate::trace::{Point, Track, whole_seconds};
-use crate::units::{Reading, Scale, seconds};
+use crate::trace::{Point, Track, longest_gap, whole_seconds};
+use crate::units::{PrintedTemperature, Reading, Scale, seconds};
 
 pub(super) const COME_UP: Rule =
     Rule::new("cook/come-up", "not too long between 50 and 130 °F on the way up", Force::Safety);
@@ -146,6 +146,8 @@ pub struct Process<'a> {
     pub chilled_between: bool,
     /// Readings of the coldest probe.
     pub record: &'a [Point],
+    /// The longest time between two of them for which they [vouch](crate::trace::vouched).
+    pub vouched: Time,
     /// How far the probe may be off.
     pub thermometer: Option<TemperatureInterval>,
     /// Where it stands in the document.
@@ -183,7 +185,7 @@ fn longer(a: Range<Time>, b: Range<Time>) -> Range<Time> {
 impl Process<'_> {
     /// A cook of which only its place in a document is known.
     #[must_use]
-    pub const fn unknown(place: Place) -> Self {
+    pub fn unknown(place: Place) -> Self {
         Self {
             stages: &[],
             endpoint: None,
@@ -192,6 +194,7 @@ impl Process<'_> {
             fermented: false,
             chilled_between: false,
             record: &[],
+            vouched: seconds(0.0),
             thermometer: None,
             place,
         }
@@ -250,7 +253,8 @@ impl Process<'_> {
         let finding = |verdict| {
             Finding::new(&SLOW, verdict).limit(limit).row(&FSIS_COME_UP.row).at(self.place)
         };
-        let said = self.slow().all(|stage| stage.at.is_some() && stage.time.is_some());
+        let known = |time: Range<Time>| time.high().is_finite();
+        let said = self.slow().all(|stage| stage.at.is_some() && stage.time.is_some_and(known));
         Some(match limit.judge(&time) {
             Verdict::Meets => finding(Verdict::Meets).found(&time),
             Verdict::Unproven if !said => finding(Verdict::Unproven).missing(UNSAID),
@@ -272,7 +276,8 @@ impl Process<'_> {
     fn recorded_come_up(&self) -> Option<Range<Time>> {
         let off = self.thermometer.unwrap_or_default();
         let mut track = Track::new();
-        let (mut least, mut most) = (ComeUp::within(-off), ComeUp::within(off));
+        let mut least = ComeUp::shortest(off, self.vouched);
+        let mut most = ComeUp::within(off, self.vouched);
         for point in self.record {
             if let Some(segment) = track.next(*point).ok()? {
                 least.add(&segment);
@@ -284,6 +289,18 @@ impl Process<'_> {
         let perhaps = most.came_up() && !least.came_up();
         let shortest = if perhaps { seconds(0.0) } else { least.time() };
         Range::new(shortest, most.time()).ok().as_ref().map(whole_seconds)
+    }
+
+    /// The longest gap of the record before the food came up for the last time, or of all of it where it
+    /// never did.
+    fn gap_on_the_way(&self) -> Option<Range<Time>> {
+        let off = self.thermometer.unwrap_or_default();
+        let up = |point: &&Point| {
+            let at = point.more(off).ok().and_then(|point| point.reading().ok());
+            at.is_some_and(|at| fahrenheit(at) >= BAND.high_fahrenheit)
+        };
+        let last = self.record.iter().rfind(up).or(self.record.last())?;
+        longest_gap(self.record, self.vouched, |gap| gap.to().seconds() <= last.seconds())
     }
 
     /// Whether the record begins before the food is at 50 °F, and so shows all of its way up.
@@ -327,9 +344,16 @@ impl Process<'_> {
         // Shorter than its stages, it leaves some of them out, and says nothing of the rest.
         let contradicted = slow.is_some_and(|slow| slow.low() > time.high());
         let time = slow.map_or(time, |slow| longer(time, slow));
-        let time = if contradicted { at_least(time) } else { time };
+        // A cold smoke of unknown length may be left out of what is stated.
+        let untold = !self.recorded_from_the_cold()
+            && self.slow().any(|stage| !stage.cooks && stage.time.is_none());
+        let time = if contradicted || untold { at_least(time) } else { time };
         let verdict = limit.judge(&time);
-        let missing = if contradicted { CONTRADICTED } else { CAME_UP };
+        let missing = match (contradicted, untold) {
+            (true, _) => CONTRADICTED,
+            (false, true) => STAGES,
+            (false, false) => CAME_UP,
+        };
         let found = finding(verdict).found(&time);
         let found = match (slow, food) {
             (Some(_), _) => found.note(STAGES_COUNT),
@@ -338,6 +362,10 @@ impl Process<'_> {
         };
         if verdict == Verdict::Unproven && time.high().is_infinite() {
             return found.missing(missing);
+        }
+        let gap = self.gap_on_the_way();
+        if verdict == Verdict::Unproven && gap.is_some() {
+            return found.in_gap(gap);
         }
         let found = found.or_mend(Mend::HeatWithin(BAND.most));
         if self.record.is_empty() { found } else { self.doubted(found) }
@@ -386,7 +414,8 @@ impl Process<'_> {
         if self.cook().all(|stage| stage.moisture.is_none() && stage.humidity.is_none()) {
             return unproven(MOISTURE);
         }
-        let Some(total) = self.total() else { return unproven(STAGES) };
+        let total = self.total().filter(|total| total.high().is_finite());
+        let Some(total) = total else { return unproven(STAGES) };
         let Some(endpoint) = self.endpoint else { return unproven(INSIDE) };
         let missing = if self.cook().any(unsaid) { MOISTURE } else { MIXED };
         let mut best: Option<(Finding, bool)> = None;
@@ -420,8 +449,10 @@ impl Process<'_> {
     /// Whether what was recorded meets any row of a table; `None` without a record.
     pub(super) fn check_record(&self, product: Product) -> Option<Finding> {
         let off = self.thermometer.unwrap_or_default();
-        let mut surely = Verdicts::new(product, off).ok()?;
-        let mut perhaps = Verdicts::new(product, TemperatureInterval::default()).ok()?;
+        // What was held on both sides of a gap may have been held in it.
+        let ever = seconds(f64::INFINITY);
+        let mut surely = Verdicts::new(product, off, self.vouched).ok()?;
+        let mut perhaps = Verdicts::new(product, TemperatureInterval::default(), ever).ok()?;
         for point in self.record {
             surely.next(*point).ok()?;
             perhaps.next(point.more(off).ok()?).ok()?;
@@ -437,15 +468,27 @@ impl Process<'_> {
         };
         let (met, possible) = (best(&surely, true), best(&perhaps, true));
         let nearest = best(&surely, false);
+        let gap = match (met, possible) {
+            (Some(_), _) => None,
+            (None, Some(row)) => self.gap_at(row.temperature),
+            // A gap after which it is no warmer may hide the hottest part of a cook.
+            (None, None) => longest_gap(self.record, self.vouched, |gap| {
+                gap.to().celsius() <= gap.from().celsius()
+            }),
+        };
         let verdict = match (met, possible) {
             (Some(_), _) => Verdict::Meets,
             (None, Some(_)) => Verdict::Unproven,
+            (None, None) if gap.is_some() => Verdict::Unproven,
             (None, None) => Verdict::Breaks,
         };
         let row = met.or(possible).or(nearest)?;
         let scale = self.record.first()?.scale();
         let at = row.temperature.on(scale);
-        let held = Held { time: met.or(nearest)?.held, at: met.or(nearest)?.temperature.on(scale) };
+        // Of what a gap leaves open it is found how long it was held without the gap.
+        let open = gap.and_then(|_| surely.rows().find(|held| held.row.key == row.row.key));
+        let shown = met.or(open).or(nearest)?;
+        let held = Held { time: shown.held, at: shown.temperature.on(scale) };
         let finding = Finding::new(&RECORD, verdict)
             .found(&Range::ordered(held, held))
             .limit(Limit::AtLeast(Held { time: row.asks, at }))
@@ -454,9 +497,20 @@ impl Process<'_> {
             .at(self.place);
         Some(match (verdict, surely.longer()) {
             (Verdict::Meets, _) => self.doubted(finding),
+            _ if gap.is_some() => finding.in_gap(gap),
             (_, Some(longer)) if longer > seconds(0.0) => finding.mend(Mend::HoldFor(longer)),
             _ => finding,
         })
+    }
+
+    /// The longest gap of the record on both sides of which the food may be so hot.
+    fn gap_at(&self, temperature: PrintedTemperature) -> Option<Range<Time>> {
+        let off = self.thermometer.unwrap_or_default();
+        let hot = |point: Point| {
+            let at = point.more(off).ok().and_then(|point| point.reading().ok());
+            at.is_some_and(|at| Limit::AtLeast(temperature.on(at.scale())).met_by(at) == Some(true))
+        };
+        longest_gap(self.record, self.vouched, |gap| hot(gap.from()) && hot(gap.to()))
     }
 
     /// The lethality of [`Self::record`] by one aim. It is found between the probe at its coldest and
@@ -470,8 +524,10 @@ impl Process<'_> {
 
     fn lethality(&self, aim: &Aim) -> Option<Finding> {
         let off = self.thermometer.unwrap_or_default();
-        let count = || Lethality::new(aim.resistance, aim.counted_from).ok();
-        let (mut cold, mut plain, mut warm) = (count()?, count()?, count()?);
+        let count = |vouched| Lethality::new(aim.resistance, aim.counted_from, vouched).ok();
+        // At its warmest it stayed in a gap what it was on both sides.
+        let (ever, vouched) = (seconds(f64::INFINITY), self.vouched);
+        let (mut cold, mut plain, mut warm) = (count(vouched)?, count(vouched)?, count(ever)?);
         let mut tracks = [Track::new(), Track::new(), Track::new()];
         let [first, second, third] = &mut tracks;
         for point in self.record {
@@ -487,6 +543,7 @@ impl Process<'_> {
             }
         }
         second.last()?;
+        let floor = aim.counted_from.on(Scale::Celsius).value();
         let found = Range::new(cold.logs(), warm.logs()).ok()?;
         let limit = Limit::AtLeast(aim.logs);
         let reached = limit.met_by(cold.logs()) == Some(true);
@@ -507,7 +564,10 @@ impl Process<'_> {
                 // Advice is never broken.
                 Finding { verdict: Verdict::Meets, past_advice: true, ..finding }
             }
-            Some(_) => finding,
+            Some(_) if reached => finding,
+            Some(_) => finding.in_gap(longest_gap(self.record, vouched, |gap| {
+                gap.from().celsius().max(gap.to().celsius()) + off.value >= floor
+            })),
         })
     }
 
@@ -519,7 +579,11 @@ impl Process<'_> {
             |verdict| Finding::new(&REHEAT, verdict).limit(limit).row(&row.row).at(self.place);
         match self.total() {
             Some(total) => {
-                finding(limit.judge(&total)).found(&total).or_mend(Mend::HeatWithin(row.value))
+                let found = finding(limit.judge(&total)).found(&total);
+                match found.verdict {
+                    Verdict::Unproven if total.high().is_infinite() => found.missing(REHEATED),
+                    _ => found.or_mend(Mend::HeatWithin(row.value)),
+                }
             }
             None => finding(Verdict::Unproven).missing(REHEATED),
         }

@@ -62,7 +62,7 @@ pub struct RowHeld {
     pub temperature: PrintedTemperature,
     /// The time it asks for; zero where it prints 0 s.
     pub asks: Time,
-    /// The longest it was held without a break, from reading to reading.
+    /// The longest it was held without a break or a gap, from reading to reading.
     pub held: Time,
     /// When, since the record began, it was held long enough for the first time.
     pub met_at: Option<Time>,
@@ -188,15 +188,16 @@ impl Product {
 /// A record held against every row of a table at once, as it comes.
 ///
 /// The coldest probe counts, less its tolerance, and only from reading to reading: what lies
-/// between a reading below a row and one above it is not credited to it.
+/// between a reading below a row and one above it is not credited to it, and neither is a gap.
 ///
 /// ```
 /// use greenweight::cook::{Product, Verdicts};
-/// use greenweight::trace::Point;
+/// use greenweight::trace::{Point, vouched};
 /// use greenweight::units::{Reading, Scale, minutes, read_tolerance};
 ///
 /// let fahrenheit = |value| Reading::new(value, Scale::Fahrenheit);
-/// let mut verdicts = Verdicts::new(Product::Meat, read_tolerance("2 °F")?)?;
+/// let every_minute = vouched(minutes(1.0));
+/// let mut verdicts = Verdicts::new(Product::Meat, read_tolerance("2 °F")?, every_minute)?;
 /// for minute in 0..10 {
 ///     let at = minutes(f64::from(minute));
 ///     verdicts.next(Point::new(at, fahrenheit(147.0)?)?)?;
@@ -210,6 +211,7 @@ impl Product {
 pub struct Verdicts {
     product: Product,
     tolerance: TemperatureInterval,
+    vouched: Time,
     track: Track,
     /// Since when each row's temperature is held, in seconds.
     since: [Option<f64>; ROWS],
@@ -220,15 +222,21 @@ pub struct Verdicts {
 }
 
 impl Verdicts {
-    /// Nothing recorded yet.
+    /// Nothing recorded yet, by a probe that may be off so much, whose readings vouch for the time
+    /// between them where it is [no longer](crate::trace::vouched) than `vouched`.
     ///
     /// # Errors
     /// [`OutOfRange`] for a fat outside 0 to 100 percent.
-    pub fn new(product: Product, tolerance: TemperatureInterval) -> Result<Self, OutOfRange> {
+    pub fn new(
+        product: Product,
+        tolerance: TemperatureInterval,
+        vouched: Time,
+    ) -> Result<Self, OutOfRange> {
         product.row(0)?;
         Ok(Self {
             product,
             tolerance,
+            vouched,
             track: Track::new(),
             since: [None; ROWS],
             longest: [0.0; ROWS],
@@ -243,6 +251,10 @@ impl Verdicts {
     /// [`TraceError`] when time does not run forward, or the tolerance is out of range.
     pub fn next(&mut self, point: Point) -> Result<Option<Segment>, TraceError> {
         let segment = self.track.next(point)?;
+        if segment.is_some_and(|segment| segment.is_gap(self.vouched)) {
+            // What was held is held anew from here.
+            self.since = [None; ROWS];
+        }
         let Ok(surely) = point.less(self.tolerance)?.reading() else { return Ok(segment) };
         for n in 0..ROWS {
             let Ok(Some((temperature, asks, _))) = self.product.row(n) else { continue };
@@ -318,49 +330,65 @@ impl Verdicts {
 /// What is in the band counts up to the last time the product leaves it upwards; what comes
 /// after is cooling, which has clocks of its own. The clock starts again only once a lethal row
 /// was met ([`Self::restart`]): a first cook that failed keeps counting.
+///
+/// Of a gap all may have been spent in the band: at the longest it counts in full, however hot the food is
+/// on both sides of it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ComeUp {
     low: f64,
     high: f64,
     /// At or above this it has come up.
     up: f64,
+    vouched: Time,
+    /// Whether it counts the longest that the time may be, or the shortest.
+    longest: bool,
     counted: f64,
     pending: f64,
     came_up: bool,
 }
 
-impl Default for ComeUp {
-    fn default() -> Self {
-        Self::new()
-    }
-}
-
 impl ComeUp {
-    /// Nothing counted yet.
+    /// Nothing counted yet, by a probe that is right, whose readings vouch for the time between them
+    /// where it is [no longer](crate::trace::vouched) than `vouched`.
     #[must_use]
-    pub fn new() -> Self {
-        Self::within(TemperatureInterval::default())
+    pub fn new(vouched: Time) -> Self {
+        Self::within(TemperatureInterval::default(), vouched)
     }
 
     /// The same by a probe that may be off so much, as the longest the time may be: the band is
-    /// that much wider at both ends, and the product has left it upwards where it may have. A
-    /// negative tolerance gives the shortest.
+    /// that much wider at both ends, and the product has left it upwards where it may have.
     #[must_use]
-    pub fn within(tolerance: TemperatureInterval) -> Self {
+    pub fn within(tolerance: TemperatureInterval, vouched: Time) -> Self {
+        Self::by(tolerance, vouched, true)
+    }
+
+    /// The shortest that it may be. Of a gap only one counts that begins and ends in the band.
+    #[must_use]
+    pub fn shortest(tolerance: TemperatureInterval, vouched: Time) -> Self {
+        Self::by(-tolerance, vouched, false)
+    }
+
+    fn by(tolerance: TemperatureInterval, vouched: Time, longest: bool) -> Self {
         let limit = FSIS_COME_UP.value;
         let celsius = |fahrenheit: f64| (fahrenheit - 32.0) / 1.8;
         let (low, high) = (celsius(limit.low_fahrenheit), celsius(limit.high_fahrenheit));
         let off = tolerance.value;
         let (counted, pending, came_up) = (0.0, 0.0, false);
-        Self { low: low - off, high: high + off, up: high - off, counted, pending, came_up }
+        let (low, high, up) = (low - off, high + off, high - off);
+        Self { low, high, up, vouched, longest, counted, pending, came_up }
     }
 
     /// Counts a segment.
     pub fn add(&mut self, segment: &Segment) {
-        let in_band =
-            segment.seconds_at_or_above(self.low) - segment.seconds_at_or_above(self.high);
-        let in_band = in_band.max(0.0);
-        self.pending += in_band;
+        let inside = |point: Point| point.celsius() >= self.low && point.celsius() < self.high;
+        self.pending += if !segment.is_gap(self.vouched) {
+            let above = |celsius| segment.seconds_at_or_above(celsius);
+            (above(self.low) - above(self.high)).max(0.0)
+        } else if self.longest || (inside(segment.from()) && inside(segment.to())) {
+            segment.seconds()
+        } else {
+            0.0
+        };
         if segment.to().celsius() >= self.up {
             // It came up: all that was counted on the way belongs to heating.
             self.counted += self.pending;

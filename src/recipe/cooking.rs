@@ -6,7 +6,7 @@ use crate::cook::{self, Plan, Process, Stage};
 use crate::finding::{Finding, Limit, Place, Verdict};
 use crate::food::Food;
 use crate::range::Range;
-use crate::trace::Point;
+use crate::trace::{Point, Track, longest_gap};
 use crate::units::{Reading, Time, seconds};
 
 impl Recipe<'_> {
@@ -42,6 +42,7 @@ impl Recipe<'_> {
             fermented: to_the_end().any(|step| step.kind == StepKind::Ferment),
             chilled_between: to_the_end().skip_while(|step| !on_the_way(step)).any(chills),
             record: &component.record,
+            vouched: component.vouched(),
             thermometer: self.instruments.thermometer,
             place: plan.place,
         };
@@ -81,7 +82,8 @@ impl Recipe<'_> {
     /// The lethalities a component aims at, whatever is cooked.
     pub(super) fn check_aims(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
         let (record, thermometer) = (component.record.as_slice(), self.instruments.thermometer);
-        let process = Process { record, thermometer, ..Process::unknown(component.place) };
+        let vouched = component.vouched();
+        let process = Process { record, vouched, thermometer, ..Process::unknown(component.place) };
         component.aims.iter().map(|aim| process.check_lethality(aim)).for_each(report);
     }
 
@@ -91,6 +93,7 @@ impl Recipe<'_> {
         let to = ends.and_then(|step| step.to);
         let inside = lower(to.map(|to| to.value), highest(component));
         let planned = ends.and_then(|step| step.hold).map(|hold| hold.value);
+        let (recorded, gap) = inside.map_or((None, None), |inside| recorded(component, inside));
         let last = component.steps.iter().rfind(|step| step.kind.heats()).map(|step| step.place);
         Plan {
             food: component.food,
@@ -100,7 +103,8 @@ impl Recipe<'_> {
             inside,
             thermometer: self.instruments.thermometer,
             planned: ends.is_some(),
-            held: shorter(planned, inside.and_then(|inside| recorded(component, inside))),
+            held: shorter(planned, recorded),
+            gap,
             rested: end.and_then(|end| rest_after(component, end)),
             place: to.map(|to| to.place).or(last).unwrap_or(component.place),
         }
@@ -143,23 +147,20 @@ impl Recipe<'_> {
         if last.is_none() && !written {
             return;
         }
-        let curve = match component.cooling.as_slice() {
-            [] => component.record.as_slice(),
-            curve => curve,
-        };
+        let (curve, vouched) = component.cools();
         let mut colds = cooks_then_cold(component);
         match colds.next() {
             Some((cook, cold)) => {
-                self.check_one_cooling(component, Some(cook), curve, cold, report);
+                self.check_one_cooling(component, Some(cook), curve, vouched, cold, report);
                 // One curve is of one cooling.
                 colds.for_each(|(cook, cold)| {
-                    self.check_one_cooling(component, Some(cook), &[], cold, report);
+                    self.check_one_cooling(component, Some(cook), &[], vouched, cold, report);
                 });
             }
             None if !curve.is_empty() => {
                 let ends = last.and_then(|last| component.steps.get(last));
                 let place = ends.map_or(component.place, |step| step.place);
-                self.check_one_cooling(component, last, curve, place, &mut |finding| {
+                self.check_one_cooling(component, last, curve, vouched, place, &mut |finding| {
                     if written || finding.verdict == Verdict::Breaks {
                         report(finding);
                     }
@@ -175,12 +176,14 @@ impl Recipe<'_> {
         component: &Component<'_>,
         cook: Option<usize>,
         curve: &[Point],
+        vouched: Time,
         place: Place,
         report: &mut impl FnMut(Finding),
     ) {
         let [nitrite, ascorbate] = self.ingoing(component);
         let cooling = Cooling {
             curve,
+            vouched,
             thermometer: self.instruments.thermometer,
             holds: Holds {
                 nitrite,
@@ -287,29 +290,47 @@ fn highest(component: &Component<'_>) -> Option<Reading> {
     component.record.iter().map(|point| point.reading().ok()).max_by(|&a, &b| compare(a, b))?
 }
 
-/// How long the record stays at or above a temperature without a break, from reading to
-/// reading; `None` where nothing was recorded.
-fn recorded(component: &Component<'_>, inside: Reading) -> Option<Range<Time>> {
-    let (mut longest, mut since) = (seconds(0.0), None);
-    component.record.first()?;
-    for point in &component.record {
-        let after = seconds(point.seconds());
-        let reached = point.reading().is_ok_and(|reading| {
+/// How long the record stays at or above a temperature without a break, from reading to reading: at the
+/// least without its gaps, and at the most with those on both sides of which it is so hot. With it the longest of
+/// these gaps. `None` where nothing was recorded.
+fn recorded(
+    component: &Component<'_>,
+    inside: Reading,
+) -> (Option<Range<Time>>, Option<Range<Time>>) {
+    let reached = |point: &Point| {
+        point.reading().is_ok_and(|reading| {
             Limit::AtLeast(inside.on(reading.scale())).met_by(reading) == Some(true)
-        });
-        since = if reached { since.or(Some(after)) } else { None };
-        let run = since.map_or(seconds(0.0), |since| after - since);
-        if run > longest {
-            longest = run;
+        })
+    };
+    let longest = |vouched: Time| {
+        let (mut longest, mut since, mut track) = (seconds(0.0), None, Track::new());
+        for point in &component.record {
+            let after = seconds(point.seconds());
+            let segment = track.next(*point).ok().flatten();
+            let known = segment.is_none_or(|segment| !segment.is_gap(vouched));
+            since = since.filter(|_| known && reached(point)).or(reached(point).then_some(after));
+            let run = since.map_or(seconds(0.0), |since| after - since);
+            longest = longest.max(run);
         }
+        longest
+    };
+    if component.record.is_empty() {
+        return (None, None);
     }
-    Range::exactly(longest).ok()
+    let vouched = component.vouched();
+    let (least, most) = (longest(vouched), longest(seconds(f64::INFINITY)));
+    let gap =
+        longest_gap(&component.record, vouched, |gap| reached(&gap.from()) && reached(&gap.to()));
+    (Range::new(least, most).ok(), gap)
 }
 
 /// The shorter of what is planned and what was recorded; where one is missing, the other.
 fn shorter(planned: Option<Range<Time>>, recorded: Option<Range<Time>>) -> Option<Range<Time>> {
     match (planned, recorded) {
-        (Some(planned), Some(recorded)) if recorded.low() < planned.low() => Some(recorded),
+        (Some(planned), Some(recorded)) => Some(Range::ordered(
+            planned.low().min(recorded.low()),
+            planned.high().min(recorded.high()),
+        )),
         (planned, recorded) => planned.or(recorded),
     }
 }

@@ -13,7 +13,7 @@ use crate::shelf::{self, Cell};
 use crate::store::{Storage, Thawing};
 #[cfg(feature = "trace-csv")]
 use crate::trace::{Columns, CsvFault, read_csv};
-use crate::trace::{Point, TimeColumn};
+use crate::trace::{Point, TimeColumn, vouched};
 use crate::units::{Amount, Measures, Reading, Scale, days, seconds};
 
 /// A recipe, as its document says it.
@@ -107,8 +107,12 @@ pub struct Component<'a> {
     pub record: Vec<Point>,
     /// Readings of the dry bulb of the chamber, for a drawing.
     pub chamber: Vec<Point>,
-    /// Readings of the warmest part as it cools after the cook.
+    /// Readings of the warmest part as it cools after the cook, by hand or of the file of
+    /// [`Self::record`].
     pub cooling: Vec<Point>,
+    /// Whether [`Self::cooling`] is that of the file. Between rows written by hand the food cools
+    /// in the cold; of a logger that was silent nobody knows where it was.
+    pub cooling_logged: bool,
     /// The file that holds them, where they do not stand in the document.
     pub recorded_in: Option<RecordFile<'a>>,
     /// The lethalities that its record is to show.
@@ -507,11 +511,15 @@ impl Step {
         self.lasts().map(|time| time.high()).or(unsaid)
     }
 
-    /// Its time, with that for which the inside is held at its end.
+    /// Its time, with that for which the inside is held at its end. A hold alone does not say how
+    /// long the way up to it takes: it lasts for that, at least.
     pub(super) fn lasts(&self) -> Option<Range<Time>> {
         match (self.time, self.hold) {
             (Some(time), Some(hold)) => time.value.plus(hold.value).ok(),
-            (time, hold) => time.or(hold).map(|time| time.value),
+            (Some(time), None) => Some(time.value),
+            (None, hold) => {
+                hold.map(|hold| Range::ordered(hold.value.low(), seconds(f64::INFINITY)))
+            }
         }
     }
 }
@@ -532,6 +540,8 @@ pub struct RecordFile<'a> {
     pub chamber: Option<Cow<'a, str>>,
     /// Their scale.
     pub scale: Scale,
+    /// How often the logger reads, where it is said; otherwise the usual step of its readings counts.
+    pub interval: Option<Time>,
     /// Where it stands in the document.
     pub place: Place,
 }
@@ -565,7 +575,7 @@ impl Component<'_> {
         }
         (self.record, self.chamber) = (inside, chamber);
         if self.cooling.is_empty() {
-            self.cooling = cooling;
+            (self.cooling, self.cooling_logged) = (cooling, true);
         }
         Ok(())
     }
@@ -611,6 +621,7 @@ impl<'a> Component<'a> {
             record: Vec::new(),
             chamber: Vec::new(),
             cooling: Vec::new(),
+            cooling_logged: false,
             recorded_in: None,
             aims: Vec::new(),
             piece: None,
@@ -676,6 +687,22 @@ impl Component<'_> {
         if birds.all(|animal| bird(animal) == first) { first } else { Bird::Other }
     }
 
+    /// The longest time between two readings of [`Self::record`] for which they vouch: by how often
+    /// its logger reads, as it is said or by its usual step. A single step is no usual one.
+    pub(crate) fn vouched(&self) -> Time {
+        let said = self.recorded_in.as_ref().and_then(|file| file.interval);
+        vouched(said.or_else(|| usual_step(&self.record)).unwrap_or_default())
+    }
+
+    /// The readings by which it cools, and the longest time between two of them for which they vouch.
+    pub(crate) fn cools(&self) -> (&[Point], Time) {
+        match self.cooling.as_slice() {
+            [] => (&self.record, self.vouched()),
+            curve if self.cooling_logged => (curve, self.vouched()),
+            curve => (curve, seconds(f64::INFINITY)),
+        }
+    }
+
     /// Whether it lies in a pickle.
     pub(super) fn has_pickle(&self) -> bool {
         self.ingredients.iter().any(|ingredient| ingredient.in_pickle)
@@ -684,7 +711,7 @@ impl Component<'_> {
     /// Whether rows in the document are of its cooling, whatever is cooked and whatever follows; a record in a file
     /// may be of the cook alone.
     pub(super) fn writes_its_cooling(&self) -> bool {
-        !self.cooling.is_empty() && self.recorded_in.is_none()
+        !self.cooling.is_empty() && !self.cooling_logged
     }
 
     /// The first and the last day on which it may be packed: from when it is made to when its steps end. The
@@ -738,4 +765,16 @@ impl Component<'_> {
         }
         animals
     }
+}
+
+/// The step that half of the steps of a record are no longer than; `None` of fewer than two.
+fn usual_step(record: &[Point]) -> Option<Time> {
+    let between = |pair: &[Point]| match pair {
+        [from, to] => to.seconds() - from.seconds(),
+        _ => f64::INFINITY,
+    };
+    let mut steps: Vec<f64> = record.windows(2).map(between).collect();
+    let half = steps.len().checked_sub(2)?.saturating_add(1) / 2;
+    let (_, usual, _) = steps.select_nth_unstable_by(half, f64::total_cmp);
+    Some(seconds(*usual))
 }

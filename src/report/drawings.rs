@@ -110,7 +110,7 @@ fn levels(recipe: &Recipe<'_>, component: &Component<'_>, scale: Scale) -> Vec<L
     });
     let off = recipe.instruments.thermometer.unwrap_or_default();
     let level = |(authority, product): (Authority, _)| {
-        let mut verdicts = Verdicts::new(product, off).ok()?;
+        let mut verdicts = Verdicts::new(product, off, component.vouched()).ok()?;
         for point in &component.record {
             verdicts.next(*point).ok()?;
         }

@@ -218,7 +218,7 @@ impl Page<'_, '_> {
                 (clock(finding))
                 dl {
                     @if let Some(found) = words::found(finding) { dt { "found" } dd { (found) } }
-                    @if let Some(missing) = finding.missing { dt { "missing" } dd { (missing.what) } }
+                    @if let Some(missing) = words::missing(finding) { dt { "missing" } dd { (missing) } }
                     @if let Some(limit) = words::limit(finding) { dt { "limit" } dd { (limit) } }
                     @if let Some(mend) = words::mend(finding) { dt { "mend" } dd { (mend) } }
                     @for row in rows {

@@ -57,11 +57,19 @@ struct Found<'a> {
     margin: Option<String>,
     sources: Vec<Cited>,
     missing: Option<&'static str>,
+    gap: Option<Gap>,
     say: Option<&'static str>,
     mend: Option<String>,
     note: Option<&'static str>,
     line: usize,
     column: usize,
+}
+
+/// A gap between two readings, in seconds since the record began.
+#[derive(Serialize)]
+struct Gap {
+    from: f64,
+    to: f64,
 }
 
 /// A figure in words, and as numbers with their unit.
@@ -176,6 +184,7 @@ fn found<'a>(checkup: &'a Checkup<'a>, checked: &Checked, lines: &Lines<'_>) -> 
         margin: words::margin(finding),
         sources: sources(finding, checkup),
         missing: finding.missing.map(|missing| missing.what),
+        gap: finding.gap.map(|gap| Gap { from: gap.low().value, to: gap.high().value }),
         say: finding.missing.map(|missing| missing.say),
         mend: words::mend(finding),
         note: finding.note,

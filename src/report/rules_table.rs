@@ -198,8 +198,8 @@ pub(super) static IN_WORDS: [InWords; 68] = [
     },
     InWords {
         rule: "cook/record",
-        why: "A plan says what should happen; a record shows what did. The coldest probe is held against every row of one table, less the error of the thermometer. The time between two readings that are both hot enough counts in full, though nobody saw what the food did in it: so read it often. Between one that is not hot enough and one that is, nothing counts. Any row that was held long enough counts, whatever was planned.",
-        mend: "Hold the food longer at the temperature, as the report says, and record it again. Write the readings as `[[component.record]]` or name their file in `recorded_in`, and the tolerance of the probe under `[instruments]`.",
+        why: "A plan says what should happen; a record shows what did. The coldest probe is held against every row of one table, less the error of the thermometer. The time between two readings that are both hot enough counts, and between one that is not hot enough and one that is, nothing does. What lies further apart than a few usual steps of the record, or than a quarter of an hour, is a gap: nobody saw what the food did in it, and it counts nothing. The report says from when to when it lasts. Any row that was held long enough counts, whatever was planned.",
+        mend: "Hold the food longer at the temperature, as the report says, and record it again. Write the readings as `[[component.record]]` or name their file in `recorded_in`, and the tolerance of the probe under `[instruments]`. Of a logger whose readings come at no even step, write how often it reads, `interval = \"1 min\"`, in `recorded_in`.",
         page: include_str!("../../references/pages/rules/cook/record.md"),
     },
     InWords {
@@ -222,7 +222,7 @@ pub(super) static IN_WORDS: [InWords; 68] = [
     },
     InWords {
         rule: "cook/lethality",
-        why: "A record can be added up: every minute counts for more the hotter it was, by a D and a z that the recipe chooses. The sum shows how far a cook goes, and how far the error of the probe matters. It informs, and stands in for no row of a table that was not met.",
+        why: "A record can be added up: every minute counts for more the hotter it was, by a D and a z that the recipe chooses. The sum shows how far a cook goes, and how far the error of the probe matters. It informs, and stands in for no row of a table that was not met. Of a gap between two readings nothing is added.",
         mend: "Cook hotter or for longer, and ask a licensed process authority which reduction your food needs. Write the aim as `[[component.lethality]]`, the readings as `[[component.record]]` and the tolerance of the probe under `[instruments]`.",
         page: include_str!("../../references/pages/rules/cook/lethality.md"),
     },

@@ -164,8 +164,8 @@ fn finding(
     if let Some(found) = words::found(finding) {
         field("found", &found);
     }
-    if let Some(missing) = finding.missing {
-        field("missing", missing.what);
+    if let Some(missing) = words::missing(finding) {
+        field("missing", &missing);
     }
     if let Some(limit) = words::limit(finding) {
         field("limit", &limit);

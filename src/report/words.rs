@@ -285,6 +285,14 @@ pub(super) fn from_memory(finding: &Finding) -> bool {
     finding.rows.into_iter().flatten().any(|row| row.citation.seen == Seen::Memory)
 }
 
+/// What is missing, and the gap of the record that it is missing in.
+pub(super) fn missing(finding: &Finding) -> Option<String> {
+    let what = finding.missing?.what;
+    let Some(gap) = finding.gap else { return Some(what.to_owned()) };
+    let (from, to) = (at_most(gap.low()), at_least(gap.high()));
+    Some(format!("{what}: there is none from {from} to {to} of the record"))
+}
+
 /// All of a finding in sentences: what is asked, the verdict, the figures, the document and the mend.
 pub(super) fn sentences(finding: &Finding, recipe: &Recipe<'_>) -> String {
     let mut text = format!("{}: {}.", finding.rule.asks, finding.verdict.words());
@@ -295,7 +303,7 @@ pub(super) fn sentences(finding: &Finding, recipe: &Recipe<'_>) -> String {
     };
     add("Found", found(finding));
     add("Limit", limit(finding));
-    add("Missing", finding.missing.map(|missing| missing.what.to_owned()));
+    add("Missing", missing(finding));
     for row in finding.rows.into_iter().flatten() {
         add("Source", Some(source(row, recipe)));
         add(

@@ -1,7 +1,18 @@
-use std::io::Read;
+use std::io::{self, Read};
 
 use super::{Point, TimeColumn, TraceError, Track};
+use crate::range::bounds;
 use crate::units::{Reading, Scale, seconds};
+
+bounds! {
+    LINE: "length of a line", "bytes", 0.0, 65_536.0;
+}
+
+/// So much is read ahead of a line.
+const AHEAD: usize = 8_192;
+
+/// More of a cell or a heading is not repeated in a message, which others may read.
+const QUOTED: usize = 24;
 
 /// Which columns of a file are what.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,9 +64,27 @@ pub struct CsvFault {
     pub message: String,
 }
 
+/// A file, of which no line is held that is longer than any line of readings.
+struct Bounded<R> {
+    file: R,
+    /// Bytes since the last line that was whole.
+    since: usize,
+}
+
+impl<R: Read> Read for Bounded<R> {
+    fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
+        let count = self.file.read(into)?;
+        self.since = self.since.saturating_add(count);
+        let line = self.since.saturating_sub(AHEAD);
+        LINE.check(u32::try_from(line).map_or(f64::INFINITY, f64::from))
+            .map_err(io::Error::other)?;
+        Ok(count)
+    }
+}
+
 /// The points of a file, one after another, in constant memory.
 pub struct Points<R: Read> {
-    records: ::csv::StringRecordsIntoIter<R>,
+    records: ::csv::StringRecordsIntoIter<Bounded<R>>,
     time: usize,
     probes: Vec<usize>,
     chamber: Option<usize>,
@@ -71,8 +100,8 @@ pub struct Points<R: Read> {
 /// Reads a record of comma-separated values with a line of headings.
 ///
 /// Every row must hold the time and every probe; a gap, a repeat, a time that runs backwards, a
-/// reading that is no number or cannot be: each is a fault with its line, and nothing after it
-/// is read.
+/// reading that is no number or cannot be, a line of more than 65536 bytes: each is a fault with its line,
+/// and nothing after it is read. A fault repeats no more of a file than a short cell.
 ///
 /// # Errors
 /// [`CsvFault`] when the headings cannot be read or lack a column.
@@ -91,17 +120,20 @@ pub struct Points<R: Read> {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn read_csv<R: Read>(file: R, columns: &Columns<'_>) -> Result<Points<R>, CsvFault> {
-    let mut reader = ::csv::ReaderBuilder::new().trim(::csv::Trim::All).from_reader(file);
+    let mut reader = ::csv::ReaderBuilder::new()
+        .trim(::csv::Trim::All)
+        .buffer_capacity(AHEAD)
+        .from_reader(Bounded { file, since: 0 });
     let headings = reader.headers().map_err(|error| fault(1, error.to_string()))?.clone();
+    reader.get_mut().since = 0;
     let find = |name: &str| {
         let mut found = headings.iter().enumerate().filter(|(_, heading)| *heading == name);
         match (found.next(), found.next()) {
             (Some((n, _)), None) => Ok(n),
             (Some(_), Some(_)) => Err(fault(1, format!("two columns are headed `{name}`"))),
             (None, _) => {
-                let known: Vec<_> = headings.iter().collect();
-                let known = known.join(", ");
-                Err(fault(1, format!("no column is headed `{name}`; there are {known}")))
+                let known = known(&headings);
+                Err(fault(1, format!("no column is headed `{name}`{known}")))
             }
         }
     };
@@ -124,6 +156,27 @@ pub fn read_csv<R: Read>(file: R, columns: &Columns<'_>) -> Result<Points<R>, Cs
     })
 }
 
+/// The headings of a file that looks like a table, and otherwise how many columns it has.
+fn known(headings: &::csv::StringRecord) -> String {
+    let quoted: Option<Vec<_>> = headings.iter().map(quoted).collect();
+    match quoted {
+        Some(quoted) if quoted.len() > 1 => format!("; there are {}", quoted.join(", ")),
+        _ => format!("; columns in this line, between commas: {}", headings.len()),
+    }
+}
+
+/// A text that is short enough to be repeated in a message, and printable.
+fn quoted(text: &str) -> Option<&str> {
+    let short = text.chars().count() <= QUOTED;
+    let printable = |c: char| c.is_alphanumeric() || c.is_ascii_punctuation() || " °".contains(c);
+    (short && text.chars().all(printable)).then_some(text)
+}
+
+/// A cell in a message: itself, or what it is.
+fn cell(text: &str) -> String {
+    quoted(text).map_or("a long or unprintable cell".to_owned(), |text| format!("`{text}`"))
+}
+
 fn fault(line: u64, message: String) -> CsvFault {
     CsvFault { line, message }
 }
@@ -139,10 +192,12 @@ impl<R: Read> Iterator for Points<R> {
             Ok(record) => record,
             Err(error) => {
                 self.stopped = true;
-                let line = error.position().map_or(0, ::csv::Position::line);
+                let reached = self.records.reader().position().line();
+                let line = error.position().map_or(reached, ::csv::Position::line);
                 return Some(Err(fault(line, error.to_string())));
             }
         };
+        self.records.reader_mut().get_mut().since = 0;
         let line = record.position().map_or(0, ::csv::Position::line);
         let point = self.instant(&record).map_err(|message| fault(line, message));
         self.stopped = point.is_err();
@@ -185,7 +240,8 @@ impl<R: Read> Points<R> {
 }
 
 fn backwards(text: &str) -> String {
-    format!("`{text}` is before the record began: a clock without its date ends at midnight")
+    let text = cell(text);
+    format!("{text} is before the record began: a clock without its date ends at midnight")
 }
 
 fn reading(text: &str, scale: Scale) -> Result<Reading, String> {
@@ -193,8 +249,12 @@ fn reading(text: &str, scale: Scale) -> Result<Reading, String> {
 }
 
 fn number(text: &str) -> Result<f64, String> {
-    let value: f64 = text.parse().map_err(|_| format!("`{text}` is not a number"))?;
-    if value.is_finite() { Ok(value) } else { Err(format!("`{text}` is not a finite number")) }
+    let value: f64 = text.parse().map_err(|_| format!("{} is not a number", cell(text)))?;
+    if value.is_finite() {
+        Ok(value)
+    } else {
+        Err(format!("{} is not a finite number", cell(text)))
+    }
 }
 
 fn in_seconds(text: &str, written: TimeColumn) -> Result<f64, String> {
@@ -208,7 +268,7 @@ fn in_seconds(text: &str, written: TimeColumn) -> Result<f64, String> {
 
 /// `2026-01-31 14:05:30`, with a `T` or a space, with or without date and seconds.
 fn clock(text: &str) -> Result<f64, String> {
-    let wrong = || format!("`{text}` is no time: write 2026-01-31 14:05:30, or 14:05");
+    let wrong = || format!("{} is no time: write 2026-01-31 14:05:30, or 14:05", cell(text));
     let (date, time) = match text.split_once(['T', ' ']) {
         Some((date, time)) => (Some(date), time),
         None => (None, text),

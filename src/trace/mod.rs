@@ -24,9 +24,11 @@ mod csv;
 #[cfg(feature = "plot")]
 mod plot;
 
+use core::cmp::Ordering;
+
 use uom::si::f64::{TemperatureInterval, Time};
 
-use crate::range::{OutOfRange, Range, bounds};
+use crate::range::{OutOfRange, Range, against, bounds};
 use crate::units::{Reading, Scale, seconds};
 
 #[cfg(feature = "trace-csv")]
@@ -40,6 +42,46 @@ bounds! {
     AT: "time since the record began", "s", 0.0, 1e9;
     INSIDE: "temperature of a probe", "°C", -100.0, 400.0;
     OFF: "tolerance of a probe", "K", 0.0, 50.0;
+}
+
+/// So many of its steps apart a logger may be silent: two readings are lost now and then, and times are
+/// written rounded. What is further apart is a gap.
+const STEPS: f64 = 3.5;
+
+/// However seldom somebody reads, two readings further apart are a gap: meat of the size of a fist may be
+/// warmed and cold again between them. A quarter of an hour is a screen, and no published figure.
+const SELDOM: f64 = 900.0;
+
+/// The longest time between two readings for which they vouch, by how often the record is read: three and a
+/// half of its steps, and a quarter of an hour at most. What is further apart is a gap: nobody
+/// knows what the food did in it. Time in a gap counts nothing towards a least time, and all of it
+/// towards a most time.
+///
+/// ```
+/// use greenweight::trace::vouched;
+/// use greenweight::units::{minutes, seconds};
+///
+/// assert_eq!(vouched(seconds(10.0)), seconds(35.0));
+/// assert_eq!(vouched(minutes(60.0)), minutes(15.0));
+/// ```
+#[must_use]
+pub fn vouched(step: Time) -> Time {
+    seconds((STEPS * step.value).min(SELDOM))
+}
+
+/// From when to when the longest gap of some in a record lasts.
+pub(crate) fn longest_gap(
+    record: &[Point],
+    vouched: Time,
+    of: impl Fn(&Segment) -> bool,
+) -> Option<Range<Time>> {
+    let pairs = record.windows(2).filter_map(|pair| match *pair {
+        [from, to] => Some(Segment { from, to }),
+        _ => None,
+    });
+    let gaps = pairs.filter(|segment| segment.is_gap(vouched) && of(segment));
+    let longest = gaps.reduce(|a, b| if b.seconds() > a.seconds() { b } else { a })?;
+    Some(Range::ordered(seconds(longest.from.seconds), seconds(longest.to.seconds)))
 }
 
 /// A range of times to whole seconds, outward.
@@ -185,6 +227,13 @@ impl Segment {
     #[inline]
     pub fn seconds(&self) -> f64 {
         self.to.seconds - self.from.seconds
+    }
+
+    /// Whether it is longer than its ends vouch for, so that nobody knows what lies between.
+    #[must_use]
+    #[inline]
+    pub fn is_gap(&self, vouched: Time) -> bool {
+        against(self.seconds(), vouched.value).is_none_or(Ordering::is_gt)
     }
 
     /// Its beginning.

@@ -98,6 +98,7 @@ pub fn cooled(case: &Case) -> Answer {
     let curve = curve(case);
     let cooling = Cooling {
         curve: &curve,
+        vouched: hours(f64::INFINITY),
         thermometer: read_tolerance("0 °F").ok(),
         holds: Holds::default(),
         place: Place::default(),
@@ -112,7 +113,12 @@ pub fn slow_cure(case: &Case) -> Answer {
         .iter()
         .find(|row| row.value.schedule == "california-910.15-b-cured-slow")
         .unwrap();
-    let mut clock = LegClock::new(leg, Scale::Fahrenheit, read_tolerance("0 °F").unwrap());
+    let mut clock = LegClock::new(
+        leg,
+        Scale::Fahrenheit,
+        read_tolerance("0 °F").unwrap(),
+        hours(f64::INFINITY),
+    );
     let mut track = Track::new();
     for point in curve(case) {
         if let Some(segment) = track.next(point).unwrap() {

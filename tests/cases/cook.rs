@@ -52,6 +52,7 @@ pub fn cook(case: &Case) -> Answer {
         inside: case.reading("inside"),
         thermometer: thermometer(case),
         held: time(case, "held_s"),
+        gap: None,
         rested: time(case, "rested_s"),
         place: Place::default(),
     };
@@ -77,6 +78,7 @@ pub fn required_table(food: Food, animals: Animals) -> &'static str {
         inside,
         thermometer: None,
         held,
+        gap: None,
         rested: None,
         place: Place::default(),
     };

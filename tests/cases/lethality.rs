@@ -70,9 +70,14 @@ pub fn poultry_span(case: &Case) -> Answer {
     Answer::from([("least_s", json!(least)), ("most_s", json!(most))])
 }
 
+/// Cases say what lies between their readings: a straight line.
+fn ever() -> Time {
+    seconds(f64::INFINITY)
+}
+
 fn verdicts(product: Product, at: Reading, time: f64) -> Verdicts {
     let exact = read_tolerance("0 °F").unwrap();
-    let mut verdicts = Verdicts::new(product, exact).unwrap();
+    let mut verdicts = Verdicts::new(product, exact, ever()).unwrap();
     for after in [0.0, time].iter().take(if time > 0.0 { 2 } else { 1 }) {
         verdicts.next(Point::new(seconds(*after), at).unwrap()).unwrap();
     }
@@ -133,7 +138,7 @@ fn line(points: &[(f64, Reading)]) -> Vec<Segment> {
 }
 
 pub fn come_up(case: &Case) -> Answer {
-    let mut clock = ComeUp::new();
+    let mut clock = ComeUp::new(ever());
     let at = |f| fahrenheit(f);
     for segment in line(&[(0.0, at(50.0)), (case.number("minutes") * 60.0, at(130.0))]) {
         clock.add(&segment);
@@ -143,7 +148,7 @@ pub fn come_up(case: &Case) -> Answer {
 
 /// Five hours in the band, a lethal row or none, and five hours again.
 pub fn come_up_again(case: &Case) -> Answer {
-    let mut clock = ComeUp::new();
+    let mut clock = ComeUp::new(ever());
     let band = line(&[(0.0, fahrenheit(50.0)), (18_000.0, fahrenheit(131.0))]);
     clock.add(&band[0]);
     if case.flag("first_cook_lethal").unwrap() {
@@ -240,7 +245,7 @@ fn on_fahrenheit(case: &Case, d: f64) -> Resistance {
 }
 
 fn counted(resistance: Resistance, points: &[(f64, Reading)]) -> Lethality {
-    let mut lethality = Lethality::new(resistance, fahrenheit(32.0)).unwrap();
+    let mut lethality = Lethality::new(resistance, fahrenheit(32.0), ever()).unwrap();
     for segment in line(points) {
         lethality.add(&segment);
     }

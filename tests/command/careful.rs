@@ -2,7 +2,7 @@
 
 use rstest::rstest;
 
-use super::check_text;
+use super::{check_text, of_rule};
 
 const HEAD: &str = "title = \"Invented\"\nheld_to = [\"us-fsis\", \"us-consumer\"]\n\
                     [instruments]\nscale = \"0.1 g\"\nthermometer = \"2 °F\"\n";
@@ -263,4 +263,113 @@ fn a_day_before_any_edition_is_unproven() {
     // Advice has no edition.
     let findings = report["files"][0]["findings"].as_array().unwrap();
     assert!(findings.iter().all(|f| f["verdict"] != "meets" || f["force"] == "advice"));
+}
+
+const WAY: &str = "do = \"cook\"\nat = \"180 °F\"\nto = \"160 °F\"\nhold = \"1 min\"\nfor = \"30 min\"\nmoisture = \"casing\"";
+const LUKEWARM: &str = "do = \"smoke\"\nat = \"150 °F\"\nto = \"120 °F\"\nmoisture = \"casing\"";
+
+// A hold begins when the inside is hot: how long the way up takes stands in `for`, and nowhere else.
+#[rstest]
+#[case::on_the_way_up(
+    ["us-fsis", "ground-meat"],
+    LUKEWARM,
+    "hold = \"0 s\"",
+    WAY,
+    "cook/come-up",
+    "unproven",
+    None
+)]
+#[case::in_a_slow_stage(
+    ["us-consumer", "ground-meat"],
+    LUKEWARM,
+    "hold = \"10 min\"",
+    WAY,
+    "cook/slow-stages",
+    "unproven",
+    None
+)]
+#[case::while_it_is_reheated(
+    ["us-food-code-2022", "leftovers"],
+    LUKEWARM,
+    "hold = \"1 s\"",
+    WAY,
+    "cook/reheat-time",
+    "unproven",
+    Some(1801.0)
+)]
+#[case::in_steam(
+    ["us-fsis", "ground-meat"],
+    "do = \"smoke\"\nat = \"150 °F\"\nto = \"120 °F\"\nmoisture = \"steam\"",
+    "hold = \"10 min\"",
+    WAY,
+    "cook/humidity",
+    "unproven",
+    None
+)]
+#[case::after_the_cook(
+    ["us-consumer", "ground-meat"],
+    WAY,
+    "",
+    "do = \"hold\"\nat = \"100 °F\"\nto = \"95 °F\"\nhold = \"10 min\"",
+    "chill/warm-time",
+    "unproven",
+    Some(600.0)
+)]
+// So long it takes at the least.
+#[case::too_long_in_itself(
+    ["us-consumer", "ground-meat"],
+    WAY,
+    "",
+    "do = \"hold\"\nat = \"100 °F\"\nto = \"95 °F\"\nhold = \"5 h\"",
+    "chill/warm-time",
+    "breaks",
+    Some(18_000.0)
+)]
+#[case::with_its_time(
+    ["us-fsis", "ground-meat"],
+    LUKEWARM,
+    "hold = \"0 s\"\nfor = \"1 h\"",
+    WAY,
+    "cook/come-up",
+    "meets",
+    Some(5400.0)
+)]
+fn a_hold_is_not_the_time_of_its_step(
+    #[case] of: [&str; 2],
+    #[case] first: &str,
+    #[case] more: &str,
+    #[case] second: &str,
+    #[case] rule: &str,
+    #[case] verdict: &str,
+    #[case] least: Option<f64>,
+) {
+    let [held_to, food] = of;
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"{held_to}\"]\n[instruments]\nscale = \"1 g\"\nthermometer = \"1 °F\"\n[[component]]\nname = \"a\"\nfood = \"{food}\"\n{}[[component.step]]\n{first}\n{more}\n[[component.step]]\n{second}\n",
+        meat("pork")
+    );
+    let (_, report) = check_text(&text);
+    let finding = of_rule(&report, rule)[0];
+    assert_eq!(finding["verdict"], verdict, "{finding}");
+    let low = finding["found"]["low"].as_f64();
+    assert!(low == least || low.zip(least).is_some_and(|(a, b)| (a - b).abs() < 1e-6), "{finding}");
+    if verdict != "meets" {
+        assert_eq!(finding["found"]["high"], serde_json::Value::Null, "{finding}");
+    }
+}
+
+// Nobody can tell whether what is stated counts it.
+#[rstest]
+#[case::of_no_known_length("", "unproven")]
+#[case::long("for = \"12 h\"", "breaks")]
+#[case::within_it("for = \"1 h\"", "meets")]
+fn a_cold_smoke_of_unknown_length_is_not_passed_over(#[case] time: &str, #[case] verdict: &str) {
+    let cook =
+        "do = \"cook\"\nat = \"180 °F\"\nto = \"160 °F\"\ncome_up = \"2 h\"\nmoisture = \"casing\"";
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nthermometer = \"1 °F\"\n[[component]]\nname = \"a\"\nfood = \"ground-meat\"\n{}[[component.step]]\ndo = \"cold-smoke\"\nat = \"70 °F\"\n{time}\n[[component.step]]\n{cook}\n",
+        meat("pork")
+    );
+    let (_, report) = check_text(&text);
+    assert_eq!(of_rule(&report, "cook/come-up")[0]["verdict"], verdict);
 }

@@ -1,7 +1,9 @@
 //! Documents that somebody made to do harm: each is refused, or checked, in bounded time and memory, with a message
 //! that says what is wrong. (A test that would not end is the failure.)
 
-use std::fmt::Write;
+use std::fmt::Write as _;
+use std::io::Write as _;
+use std::path::Path;
 
 use greenweight::recipe::{LARGEST, Recipe};
 use rstest::rstest;
@@ -141,4 +143,120 @@ fn a_record_without_end_is_refused() {
     assert_eq!(output.status.code(), Some(2));
     let said = String::from_utf8(output.stderr).unwrap();
     assert!(said.contains("more than 2000000 readings"), "{said}");
+}
+
+/// What is said of a document that names `r.csv` beside it, which `make` puts there.
+fn with_file(make: impl Fn(&Path, &Path)) -> String {
+    with_named("r.csv", make)
+}
+
+fn with_named(named: &str, make: impl Fn(&Path, &Path)) -> String {
+    let folder = tempfile::tempdir().unwrap();
+    let beside = folder.path().join("recipes");
+    std::fs::create_dir(&beside).unwrap();
+    let document = beside.join("r.toml");
+    std::fs::write(
+        &document,
+        format!(
+            "{HEAD}recorded_in = {{ file = \"{named}\", time = \"s\", written = \"seconds\", inside = [\"i\"], scale = \"°C\" }}\n"
+        ),
+    )
+    .unwrap();
+    make(&beside.join("r.csv"), folder.path());
+    let output = check(&[document.to_str().unwrap()]);
+    let said = String::from_utf8([output.stdout, output.stderr].concat()).unwrap();
+    assert_eq!(output.status.code(), Some(2), "{said}");
+    said
+}
+
+#[cfg(unix)]
+fn linked(file: &Path, to: &Path) {
+    std::os::unix::fs::symlink(to, file).unwrap();
+}
+
+#[cfg(unix)]
+fn pipe(at: &Path) {
+    assert!(std::process::Command::new("mkfifo").arg(at).status().unwrap().success());
+}
+
+// (A pipe that is opened waits for ever.)
+#[cfg(unix)]
+#[rstest]
+#[case::a_pipe(|file: &Path, _: &Path| pipe(file), "`r.csv` is not a plain file")]
+#[case::a_folder(|file: &Path, _: &Path| std::fs::create_dir(file).unwrap(), "`r.csv` is not a plain file")]
+#[case::a_device(|file: &Path, _: &Path| linked(file, Path::new("/dev/zero")), "`r.csv` is not beside the document")]
+#[case::a_link_to_nothing(|file: &Path, _: &Path| linked(file, Path::new("nothing")), "r.csv cannot be read")]
+#[case::a_link_to_itself(|file: &Path, _: &Path| linked(file, file), "r.csv cannot be read")]
+fn a_record_is_a_plain_file(#[case] make: fn(&Path, &Path), #[case] says: &str) {
+    let said = with_file(make);
+    assert!(said.contains(says), "{said}");
+}
+
+#[cfg(unix)]
+#[test]
+fn a_link_out_of_the_folder_of_the_document_is_not_read_and_one_within_it_is() {
+    const OTHER: &str = "s,secret\n0,60\n";
+    let outside = |file: &Path, folder: &Path| {
+        std::fs::write(folder.join("other.csv"), OTHER).unwrap();
+        linked(file, &folder.join("other.csv"));
+    };
+    let through_a_folder = |file: &Path, folder: &Path| {
+        std::fs::write(folder.join("r.csv"), OTHER).unwrap();
+        linked(&file.with_file_name("below"), folder);
+    };
+    let above = |_: &Path, folder: &Path| {
+        std::fs::write(folder.join("other.csv"), OTHER).unwrap();
+    };
+    for said in [
+        with_file(outside),
+        with_named("below/r.csv", through_a_folder),
+        with_named("../other.csv", above),
+    ] {
+        assert!(said.contains("is not beside the document") && !said.contains("secret"), "{said}");
+    }
+    let inside = |file: &Path, _: &Path| {
+        std::fs::write(file.with_file_name("real.csv"), OTHER).unwrap();
+        linked(file, Path::new("real.csv"));
+    };
+    // It is read, and lacks a column.
+    assert!(with_file(inside).contains("no column is headed `i`; there are s, secret"));
+}
+
+#[rstest]
+#[case::of_one_line(|file: &mut std::fs::File| file.write_all(&vec![b'a'; 1 << 20]).unwrap(), "length of a line")]
+#[case::of_one_cell(|file: &mut std::fs::File| {
+    file.write_all(b"s,i\n0,\"").unwrap();
+    file.write_all("1\n".repeat(1 << 19).as_bytes()).unwrap();
+}, "length of a line")]
+#[case::of_more_bytes_than_readings_take(|file: &mut std::fs::File| file.set_len(300 << 20).unwrap(), "size of `r.csv`: 314572800 bytes is outside 0 to 268435456 bytes")]
+fn a_record_that_is_too_long_is_refused(#[case] make: fn(&mut std::fs::File), #[case] says: &str) {
+    let said = with_file(|file, _| make(&mut std::fs::File::create(file).unwrap()));
+    assert!(said.contains(says), "{said}");
+    assert!(said.len() < 1_000, "{} bytes are said", said.len());
+}
+
+// A log of a machine that others read is no place for what stands in a file that is no record.
+#[rstest]
+#[case::no_table("TOKEN=0123456789\n", "TOKEN")]
+#[case::a_long_heading("s,correct horse battery staple and more\n", "battery")]
+#[case::a_long_cell("s,i\n0,correct horse battery staple and more\n", "battery")]
+#[case::a_long_time("s,i\ncorrect horse battery staple and more,5\n", "battery")]
+#[case::an_escape("s,i\n0,5\u{1b}[31m\n", "[31m")]
+fn a_message_repeats_no_line_of_a_file(#[case] csv: &str, #[case] hidden: &str) {
+    let said = with_file(|file, _| std::fs::write(file, csv).unwrap());
+    assert!(said.contains("r.csv, line") && !said.contains(hidden), "{said}");
+}
+
+#[cfg(unix)]
+#[test]
+fn a_pipe_in_a_folder_of_recipes_is_not_waited_for() {
+    let folder = tempfile::tempdir().unwrap();
+    pipe(&folder.path().join("p.toml"));
+    let pattern = folder.path().join("*.toml");
+    for named in [folder.path(), &pattern] {
+        let output = check(&[named.to_str().unwrap()]);
+        let said = String::from_utf8(output.stderr).unwrap();
+        assert_eq!(output.status.code(), Some(2));
+        assert!(said.contains("not a plain file"), "{said}");
+    }
 }

@@ -3,9 +3,13 @@
 use std::fs;
 use std::path::Path;
 
+use greenweight::recipe::Recipe;
+use greenweight::trace::Point;
+use greenweight::units::{Reading, Scale, minutes};
+use proptest::prelude::*;
 use rstest::rstest;
 
-use super::{check, example};
+use super::{check, check_text, example, of_rule};
 
 const LOAF: &str = "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nscale = \"1 g\"\nthermometer = \"2 °F\"\n[[component]]\nname = \"loaf\"\nfood = \"ground-meat\"\n";
 const MEAT: &str = "[[component.ingredient]]\nname = \"pork\"\nkind = \"meat\"\nfrom = \"pork\"\namount = \"4 lb\"\n[[component.ingredient]]\nname = \"salt\"\nkind = \"salt\"\namount = \"30 g\"\n[[component.step]]\ndo = \"cook\"\nat = \"180 °F\"\nmoisture = \"casing\"\n";
@@ -109,7 +113,7 @@ fn a_record_that_nobody_read_is_unproven_and_one_that_was_given_is_judged() {
         found.iter().find(|checked| checked.finding.rule.id == "cook/record").unwrap().finding
     };
     assert_eq!(of(&recipe).verdict, Verdict::Unproven);
-    let csv = "min,core\n0,40\n60,150\n90,158\n";
+    let csv = "min,core\n0,40\n60,150\n65,158\n";
     recipe.components[0].read_record(csv.as_bytes(), 3).unwrap();
     assert_eq!(of(&recipe).verdict, Verdict::Meets);
     let fault = recipe.components[0].read_record(csv.as_bytes(), 2).unwrap_err();
@@ -223,4 +227,195 @@ fn how_it_cools_is_drawn_with_the_ends_of_its_clocks() {
     }
     // Both ends were reached, and are marked.
     assert_eq!(svg.matches("<polygon").count(), 2);
+}
+
+/// The finding of a rule on a document whose record is in a file, from its report as JSON.
+fn found(named: &str, csv: &str, rule: &str) -> serde_json::Value {
+    let folder = tempfile::tempdir().unwrap();
+    let document = folder.path().join("loaf.toml");
+    fs::write(&document, format!("{LOAF}recorded_in = {named}\n{MEAT}{AIM}")).unwrap();
+    fs::write(folder.path().join("cook.csv"), csv).unwrap();
+    let output = check(&[document.to_str().unwrap(), "--format", "json"]);
+    let report = serde_json::from_slice(&output.stdout).unwrap();
+    of_rule(&report, rule)[0].clone()
+}
+
+// The last is a quarter of an hour, and a minute more.
+#[rstest]
+#[case::a_probe_lost_for_half_a_day("0,40\n90,131\n120,150\n900,150\n", "unproven", Some((120, 900)))]
+#[case::two_hours_of_silence("0,40\n60,120\n70,133\n75,133\n200,133\n205,120\n", "unproven", Some((75, 200)))]
+#[case::two_hours_after_one_reading("0,40\n60,133\n175,133\n", "unproven", Some((60, 175)))]
+#[case::two_readings_alone("0,150\n5,150\n", "unproven", Some((0, 5)))]
+#[case::a_few_by_hand("0,40\n60,140\n75,150\n90,150\n", "meets", None)]
+#[case::a_few_a_minute_too_far("0,40\n60,140\n75,150\n91,150\n", "unproven", Some((75, 91)))]
+#[case::every_minute_and_ten_lost("0,40\n1,60\n2,90\n3,150\n13,150\n14,90\n", "unproven", Some((3, 13)))]
+#[case::every_minute_and_two_lost("0,40\n1,60\n2,90\n3,150\n6,150\n7,90\n", "meets", None)]
+#[case::the_top_of_it_lost("0,40\n1,60\n2,90\n3,120\n60,118\n61,117\n", "unproven", Some((3, 60)))]
+#[case::seen_to_stay_cold("0,40\n1,60\n2,90\n3,120\n4,125\n5,118\n", "breaks", None)]
+fn time_without_a_reading_holds_nothing_and_the_finding_says_when_it_was(
+    #[case] csv: &str,
+    #[case] verdict: &str,
+    #[case] gap: Option<(u32, u32)>,
+) {
+    let finding = found(NAMED, &format!("min,core\n{csv}"), "cook/record");
+    assert_eq!(finding["verdict"], verdict, "{finding}");
+    let gap = gap.map(|(from, to)| [f64::from(from) * 60.0, f64::from(to) * 60.0]);
+    let said = ["from", "to"].map(|end| finding["gap"][end].as_f64());
+    assert_eq!(said, gap.map_or([None, None], |gap| gap.map(Some)), "{finding}");
+}
+
+#[rstest]
+#[case::of_a_logger_that_says_so("\"5 min\"", "meets")]
+#[case::of_one_that_reads_more_often("\"1 min\"", "unproven")]
+fn a_stated_interval_counts_in_place_of_the_usual_step(
+    #[case] interval: &str,
+    #[case] verdict: &str,
+) {
+    let csv = "min,core\n0,40\n1,60\n2,90\n3,150\n13,150\n14,90\n";
+    let named = NAMED.replace(" }", &format!(", interval = {interval} }}"));
+    assert_eq!(found(&named, csv, "cook/record")["verdict"], verdict);
+}
+
+#[rstest]
+#[case::longer_than_readings_vouch(
+    "\"16 min\"",
+    "interval of a logger of 960 s is outside 0.001 to 900 s"
+)]
+#[case::nothing("\"0 s\"", "interval of a logger of 0 s")]
+#[case::no_time("\"often\"", "often")]
+fn an_interval_that_no_logger_has_is_refused(#[case] interval: &str, #[case] says: &str) {
+    let folder = tempfile::tempdir().unwrap();
+    let named = NAMED.replace(" }", &format!(", interval = {interval} }}"));
+    let (status, _, faults) = with(folder.path(), &named, "min,core\n0,40\n");
+    assert_eq!(status, Some(2));
+    assert!(faults.contains(says), "{faults}");
+}
+
+#[rstest]
+// All of the gap may have been spent in the warm.
+#[case::come_up("0,40\n480,158\n481,158.5\n482,159\n", "cook/come-up", "unproven", [0.0, 480.0])]
+// A fire that died overnight.
+#[case::hot_on_both_sides("0,40\n1,90\n2,140\n500,140\n501,150\n502,160\n", "cook/come-up", "unproven", [2.0, 500.0])]
+#[case::lethality("0,40\n1,90\n2,149\n60,149\n61,120\n", "cook/lethality", "unproven", [2.0, 60.0])]
+fn a_gap_counts_to_the_worse_side(
+    #[case] csv: &str,
+    #[case] rule: &str,
+    #[case] verdict: &str,
+    #[case] gap: [f64; 2],
+) {
+    let finding = found(NAMED, &format!("min,core\n{csv}"), rule);
+    assert_eq!(finding["verdict"], verdict, "{finding}");
+    let said = ["from", "to"].map(|end| finding["gap"][end].as_f64().unwrap() / 60.0);
+    assert_eq!(said, gap);
+}
+
+/// A cook by the Food Code, and how it cools in the readings of its file.
+fn cooled(readings: &str) -> serde_json::Value {
+    let named = NAMED.replace(" }", ", interval = \"10 min\" }");
+    let head = LOAF.replace("us-fsis", "us-food-code-2022");
+    let document = format!(
+        "{head}recorded_in = {named}\n{}[[component.step]]\ndo = \"refrigerate\"\nat = \"36 °F\"\nfor = \"1 day\"\n",
+        MEAT.replace("moisture", "to = \"165 °F\"\nmoisture")
+    );
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("loaf.toml");
+    fs::write(&path, document).unwrap();
+    fs::write(folder.path().join("cook.csv"), format!("min,core\n{readings}")).unwrap();
+    let output = check(&[path.to_str().unwrap(), "--format", "json"]);
+    let report = serde_json::from_slice(&output.stdout).unwrap();
+    of_rule(&report, "chill/cooling")[0].clone()
+}
+
+#[test]
+fn a_recorder_that_fell_silent_may_have_cooled_at_the_worst_moment_and_rows_by_hand_cool_evenly() {
+    let finding = cooled("0,165\n10,160\n140,66\n150,60\n300,38\n310,37\n");
+    assert_eq!(finding["verdict"], "unproven", "{finding}");
+    assert_eq!([&finding["gap"]["from"], &finding["gap"]["to"]], [600.0, 8400.0]);
+    // Two hours and ten minutes at the longest, and no time at the least.
+    assert_eq!([&finding["found"]["low"], &finding["found"]["high"]], [0.0, 7800.0]);
+    let rows = [("0 min", 165), ("10 min", 160), ("2 h 20 min", 66), ("5 h", 38)];
+    let rows = rows.map(|(after, f)| {
+        format!("[[component.cooling]]\nafter = \"{after}\"\ninside = \"{f} °F\"\n")
+    });
+    let (_, report) = check_text(&format!(
+        "{}{}{}[[component.step]]\ndo = \"refrigerate\"\nat = \"36 °F\"\nfor = \"1 day\"\n",
+        LOAF.replace("us-fsis", "us-food-code-2022"),
+        MEAT.replace("moisture", "to = \"165 °F\"\nmoisture"),
+        rows.concat()
+    ));
+    let by_hand = of_rule(&report, "chill/cooling")[0];
+    assert_eq!(
+        (by_hand["verdict"].as_str(), &by_hand["gap"]),
+        (Some("meets"), &serde_json::Value::Null)
+    );
+}
+
+// The plan holds five minutes, and the record one reading, hours of silence and another: neither held nor broken.
+#[test]
+fn a_plan_is_not_broken_by_a_gap_in_its_record() {
+    let text = format!(
+        "{LOAF}{}{}",
+        MEAT.replace("moisture", "to = \"147 °F\"\nhold = \"5 min\"\nmoisture"),
+        [("0 min", 40), ("1 min", 90), ("2 min", 147), ("4 h", 147)]
+            .map(|(after, f)| {
+                format!("[[component.record]]\nafter = \"{after}\"\ninside = \"{f} °F\"\n")
+            })
+            .concat()
+    );
+    let (status, report) = check_text(&text);
+    assert_eq!(status, 1);
+    let endpoint = of_rule(&report, "cook/endpoint")[0];
+    assert_eq!(endpoint["verdict"], "unproven", "{endpoint}");
+    assert_eq!([&endpoint["found"]["low"], &endpoint["found"]["high"]], [0.0, 300.0]);
+    assert_eq!([&endpoint["gap"]["from"], &endpoint["gap"]["to"]], [120.0, 14_400.0]);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 200, failure_persistence: None, ..ProptestConfig::default() })]
+
+    // Readings so far apart that each that is dropped leaves a gap. The first and the last stay: the record begins
+    // in the cold, and ends as it ends.
+    #[test]
+    fn dropping_readings_of_a_document_proves_nothing(
+        rows in prop::collection::vec((8u32..=15, 35.0..165.0f64, any::<bool>()), 4..40),
+        rises in any::<bool>(),
+    ) {
+        let mut at = 0;
+        let readings = rows.iter().map(|&(step, f, kept)| { at += step; (at, f, kept) });
+        let mut readings: Vec<_> = readings.collect();
+        // Either a cook that ends hot, or one that cools.
+        let count = f64::from(u32::try_from(readings.len()).unwrap());
+        for (n, reading) in (0u32..).zip(&mut readings) {
+            let share = f64::from(n) / (count - 1.0);
+            reading.1 = match rises {
+                true => reading.1.max(165.0 * share),
+                false => 165.0 - 128.0 * share,
+            };
+        }
+        let ends = [0, readings.len() - 1].map(|n| readings[n].0);
+        let points = |all: bool| -> Vec<Point> {
+            let kept = readings.iter().filter(|(at, _, kept)| all || *kept || ends.contains(at));
+            kept.map(|&(at, f, _)| {
+                let reading = Reading::new(f, Scale::Fahrenheit).unwrap();
+                Point::new(minutes(f64::from(at)), reading).unwrap()
+            }).collect()
+        };
+        let text = format!(
+            "{}{MEAT}[[component.step]]\ndo = \"refrigerate\"\nat = \"36 °F\"\nfor = \"1 day\"\n{AIM}",
+            LOAF.replace("us-fsis\"", "us-fsis\", \"us-food-code-2022\", \"australia-new-zealand\"")
+        );
+        let met = |all: bool| {
+            let mut recipe = Recipe::read(&text).unwrap();
+            recipe.components[0].record = points(all);
+            let rules = ["cook/record", "cook/come-up", "cook/lethality", "chill/cooling"];
+            let found = recipe.check().into_iter().map(|checked| checked.finding);
+            let found = found.filter(|finding| rules.contains(&finding.rule.id));
+            found.map(|finding| (finding.rule.id, finding.is_met())).collect::<Vec<_>>()
+        };
+        let (full, thin) = (met(true), met(false));
+        prop_assert_eq!(full.len(), thin.len());
+        for (full, thin) in full.iter().zip(&thin) {
+            prop_assert!(full.0 == thin.0 && (full.1 || !thin.1), "{:?} {:?}", full, thin);
+        }
+    }
 }

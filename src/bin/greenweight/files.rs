@@ -35,7 +35,13 @@ pub(crate) fn named(arguments: &[PathBuf]) -> Vec<Named> {
             None => file_or_folder(path.clone(), &mut found),
             Some(pattern) => {
                 let before = found.len();
-                pattern.flatten().for_each(|path| file_or_folder(path, &mut found));
+                for path in pattern.flatten() {
+                    let pipe = waits(&path);
+                    file_or_folder(path, &mut found);
+                    if let (true, Some(last)) = (pipe, found.last_mut()) {
+                        last.wrong = Some(PIPE);
+                    }
+                }
                 if found.len() == before {
                     let wrong = "no file is named so, and none has a name of this pattern";
                     found.push(Named { path: path.clone(), wrong: Some(wrong) });
@@ -58,6 +64,13 @@ fn file_or_folder(path: PathBuf, found: &mut Vec<Named>) {
     }
 }
 
+const PIPE: &str = "it is not a plain file: a pipe or a device is read where its own name is given";
+
+/// Whether it is there, and neither a file nor a folder: reading it may never end.
+fn waits(path: &Path) -> bool {
+    path.metadata().is_ok_and(|found| !found.is_file() && !found.is_dir())
+}
+
 fn pattern(path: &Path) -> Option<glob::Paths> {
     let text = path.to_str().filter(|text| text.contains(['*', '?', '[']))?;
     if path.exists() { None } else { glob::glob(text).ok() }
@@ -78,7 +91,8 @@ fn folder(path: &Path, seen: &mut BTreeSet<PathBuf>, found: &mut Vec<Named>) {
         if path.is_dir() {
             folder(&path, seen, found);
         } else if path.extension().is_some_and(|ending| ending == "toml") {
-            found.push(Named { path, wrong: None });
+            let wrong = waits(&path).then_some(PIPE);
+            found.push(Named { path, wrong });
         }
     }
 }

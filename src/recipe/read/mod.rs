@@ -389,6 +389,7 @@ fn component<'i>(
         record: record::record(&readings, faults),
         chamber: Vec::new(),
         cooling: record::record(&cooling, faults),
+        cooling_logged: false,
         aims: aims.iter().filter_map(|keys| record::aim(keys, faults)).collect(),
         recorded_in: keys
             .table("recorded_in", record::RECORDED_IN, faults)

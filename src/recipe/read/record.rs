@@ -1,6 +1,6 @@
 use toml::de::DeValue;
 
-use super::FEW;
+use super::{FEW, inside};
 use crate::cook::{Aim, Resistance};
 use crate::range::bounds;
 use crate::recipe::document::RecordFile;
@@ -10,10 +10,13 @@ use crate::units::{Scale, read_duration, read_temperature, read_tolerance};
 
 bounds! {
     LOGS: "reduction", "log", 0.0, 100.0;
+    INTERVAL: "interval of a logger", "s", 0.001, 900.0;
 }
 
 pub(super) const RECORD: &[&str] = &["after", "inside"];
-pub(super) const RECORDED_IN: &[&str] = &["file", "time", "written", "inside", "scale", "chamber"];
+pub(super) const RECORDED_IN: &[&str] =
+    &["file", "time", "written", "inside", "scale", "chamber", "interval"];
+const MAY_BE_LEFT_OUT: [&str; 2] = ["chamber", "interval"];
 pub(super) const LETHALITY: &[&str] = &["d", "at", "z", "counted_from", "logs"];
 
 pub(super) fn aim(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Aim> {
@@ -40,7 +43,7 @@ pub(super) fn aim(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Aim> {
 }
 
 pub(super) fn recorded_in<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<RecordFile<'i>> {
-    for key in RECORDED_IN.iter().filter(|key| **key != "chamber") {
+    for key in RECORDED_IN.iter().filter(|key| !MAY_BE_LEFT_OUT.contains(key)) {
         if keys.value(key).is_none() {
             fault(faults, keys.place, format!("`{key}` is missing"));
         }
@@ -64,6 +67,15 @@ pub(super) fn recorded_in<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Optio
         Scale::Celsius => "°C",
         Scale::Fahrenheit => "°F",
     };
+    let interval = keys.bounded(
+        "interval",
+        read_duration,
+        |interval| {
+            inside(&INTERVAL, interval.low().value)?;
+            inside(&INTERVAL, interval.high().value)
+        },
+        faults,
+    );
     Some(RecordFile {
         file: keys.name("file", faults)?,
         time: keys.name("time", faults)?,
@@ -71,6 +83,8 @@ pub(super) fn recorded_in<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Optio
         probes,
         chamber: keys.name("chamber", faults),
         scale: keys.word("scale", &[Scale::Celsius, Scale::Fahrenheit], scale, faults)?,
+        // Of an interval between two ends the shorter vouches for less.
+        interval: interval.map(|interval| interval.low()),
         place: keys.place,
     })
 }

@@ -7,7 +7,7 @@
 #![no_std]
 
 use greenweight::authority::Authority;
-use greenweight::cook::{FSIS_MEAT_DWELL, dwell_row};
+use greenweight::cook::{ComeUp, FSIS_MEAT_DWELL, Product, Verdicts, dwell_row};
 use greenweight::cure::{
     Batch, Cure, GreenWeight, Level, Method, Premix, PremixMass, SodiumNitrite, Weighed, check,
     ingoing,
@@ -15,7 +15,8 @@ use greenweight::cure::{
 use greenweight::finding::{Place, Verdict};
 use greenweight::food::Food;
 use greenweight::range::Range;
-use greenweight::units::{Mass, Reading, Scale, kilograms, read_mass};
+use greenweight::trace::{Point, vouched};
+use greenweight::units::{Mass, Reading, Scale, kilograms, read_mass, read_tolerance, seconds};
 
 #[panic_handler]
 fn halt(_: &core::panic::PanicInfo<'_>) -> ! {
@@ -90,4 +91,23 @@ pub extern "C" fn greenweight_dwell_seconds(fahrenheit: f64) -> f64 {
 #[unsafe(no_mangle)]
 pub extern "C" fn greenweight_dwell_rows() -> usize {
     FSIS_MEAT_DWELL.len()
+}
+
+/// Whether meat that is read at one temperature at two times is held long enough for a row of the table, by a
+/// probe of ±1 °F that is read every so many seconds, and came up in time: 1 yes, 0 no, -1 for what is no reading.
+#[unsafe(no_mangle)]
+pub extern "C" fn greenweight_held(fahrenheit: f64, from: f64, to: f64, step: f64) -> i8 {
+    let held = || {
+        let (tolerance, apart) = (read_tolerance("1 °F").ok()?, vouched(seconds(step)));
+        let mut verdicts = Verdicts::new(Product::Meat, tolerance, apart).ok()?;
+        let mut come_up = ComeUp::within(tolerance, apart);
+        let reading = Reading::new(fahrenheit, Scale::Fahrenheit).ok()?;
+        for at in [from, to] {
+            let segment = verdicts.next(Point::new(seconds(at), reading).ok()?).ok()?;
+            segment.iter().for_each(|segment| come_up.add(segment));
+        }
+        let met = verdicts.met().next().is_some();
+        Some(i8::from(met && come_up.within_limit()))
+    };
+    held().unwrap_or(-1)
 }

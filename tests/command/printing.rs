@@ -414,7 +414,7 @@ fn sarif_and_junit_cite_every_row_of_a_finding_with_its_note_and_how_it_was_seen
     let cheese = results.iter().find(|r| r["ruleId"] == "smoke/cheese-chamber").unwrap();
     assert_eq!(cheese["properties"]["seen"], serde_json::json!(["memory"]));
     let said = cheese["message"]["text"].as_str().unwrap();
-    assert!(said.contains("(this figure is from memory: check it)"), "{said}");
+    assert!(said.contains("(this figure is from memory: check it. Row "), "{said}");
 }
 
 /// Invented: a Danish sausage whose only limit is from memory, confirmed by whoever wrote it.

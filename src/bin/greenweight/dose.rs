@@ -200,7 +200,8 @@ fn too_small(dose: &Dose, scale: Mass) -> String {
         format!("{or} a scale with steps of {} or finer", show_mass_like(step, MassUnit::Gram))
     });
     let mend = [grow, finer].into_iter().flatten().collect::<String>();
-    let mend = if mend.is_empty() { "Make a larger batch".to_owned() } else { mend };
+    let mend =
+        if mend.is_empty() { "Make a larger batch, or use a finer scale".to_owned() } else { mend };
     format!("The batch is too small for this scale: {why}\n{mend}.\n")
 }
 

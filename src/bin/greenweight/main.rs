@@ -117,7 +117,7 @@ struct Dosing {
     /// ground, dry-rub, pumped or immersion.
     #[arg(long)]
     method: Option<String>,
-    /// Weight of the whole pickle (pumped, immersion).
+    /// Weight of the whole pickle (pumped, immersion), of which the premix is weighed apart.
     #[arg(long)]
     pickle: Option<String>,
     /// Pickle pumped in or picked up, of green weight, as "10 %".

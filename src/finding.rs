@@ -53,11 +53,16 @@ impl Verdict {
 pub trait Comparable: Copy {
     /// How the two compare, `None` when they cannot be.
     fn against(self, other: Self) -> Option<Ordering>;
+    /// Whether it is a number that something measured can have.
+    fn is_finite(self) -> bool;
 }
 
 impl Comparable for f64 {
     fn against(self, other: Self) -> Option<Ordering> {
         against(self, other)
+    }
+    fn is_finite(self) -> bool {
+        self.is_finite()
     }
 }
 
@@ -65,11 +70,17 @@ impl<D: Dimension + ?Sized, U: Units<f64> + ?Sized> Comparable for Quantity<D, U
     fn against(self, other: Self) -> Option<Ordering> {
         self.value.against(other.value)
     }
+    fn is_finite(self) -> bool {
+        self.value.is_finite()
+    }
 }
 
 impl Comparable for Reading {
     fn against(self, other: Self) -> Option<Ordering> {
         self.value().against(other.on(self.scale()).value())
+    }
+    fn is_finite(self) -> bool {
+        self.value().is_finite()
     }
 }
 
@@ -152,7 +163,17 @@ impl<T: Comparable + PartialOrd> Limit<T> {
         })
     }
 
-    /// The limit held against everything the quantity may be.
+    /// The limit held against everything the quantity may be. A range may be open to the side on which nothing is
+    /// limited; the end that has to meet the limit, and the limit itself, are finite or it is *unproven*.
+    ///
+    /// ```
+    /// use greenweight::{finding::{Limit, Verdict}, range::Range};
+    ///
+    /// let open = Range::new(2.0, f64::INFINITY)?;
+    /// assert_eq!(Limit::AtLeast(1.0).judge(&open), Verdict::Meets);
+    /// assert_eq!(Limit::AtLeast(1.0).judge(&Range::exactly(f64::INFINITY)?), Verdict::Unproven);
+    /// # Ok::<(), greenweight::range::RangeError>(())
+    /// ```
     #[must_use]
     pub fn judge(&self, known: &Range<T>) -> Verdict {
         let (Some(low), Some(high)) = (self.met_by(known.low()), self.met_by(known.high())) else {
@@ -163,12 +184,24 @@ impl<T: Comparable + PartialOrd> Limit<T> {
         let (first, second) = self.figures();
         let outside = known.high() < first || known.low() > second.unwrap_or(first);
         match (low, high) {
-            (true, true) => Verdict::Meets,
+            (true, true) if self.rests_on_numbers(known) => Verdict::Meets,
             (false, false) if outside || matches!(self, Self::Below(_) | Self::Above(_)) => {
                 Verdict::Breaks
             }
             _ => Verdict::Unproven,
         }
+    }
+
+    /// Whether the figures of the limit are finite, and the ends of what is known that have to meet it.
+    fn rests_on_numbers(&self, known: &Range<T>) -> bool {
+        let (first, second) = self.figures();
+        let (low, high) = (known.low().is_finite(), known.high().is_finite());
+        let ends = match self {
+            Self::AtMost(_) | Self::Below(_) => high,
+            Self::AtLeast(_) | Self::Above(_) => low,
+            Self::Exactly(_) | Self::Between(..) => low && high,
+        };
+        ends && first.is_finite() && second.is_none_or(Comparable::is_finite)
     }
 }
 
@@ -231,6 +264,9 @@ impl Comparable for Logs {
     fn against(self, other: Self) -> Option<Ordering> {
         self.0.against(other.0)
     }
+    fn is_finite(self) -> bool {
+        self.0.is_finite()
+    }
 }
 
 /// A share of a food, in percent.
@@ -252,6 +288,9 @@ impl PartialOrd for Share {
 impl Comparable for Share {
     fn against(self, other: Self) -> Option<Ordering> {
         if self.of == other.of { self.percent.against(other.percent) } else { None }
+    }
+    fn is_finite(self) -> bool {
+        self.percent.is_finite()
     }
 }
 

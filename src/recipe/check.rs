@@ -1,12 +1,13 @@
 use super::document::{Component, Recipe, Step, StepKind};
-use super::{composing, curing, warm};
+use super::{composing, curing, validate, warm};
 use crate::finding::{Finding, Limit, Rule};
 use crate::range::Range;
 use crate::units::Reading;
 use crate::{chill, cook, cure, fat, shelf, smoke, store};
 
 /// Every rule that can be reached from a recipe, room by room.
-pub static RULES: [&[Rule]; 10] = [
+pub static RULES: [&[Rule]; 11] = [
+    &validate::RULES,
     &curing::RULES,
     &cure::RULES,
     &composing::RULES,
@@ -35,12 +36,20 @@ pub struct Checked {
 }
 
 impl Recipe<'_> {
-    /// Runs every rule that applies, in the order of the document.
+    /// Runs every rule that applies, in the order of the document. A component with something in it that cannot be
+    /// ([`Self::validate`]) has one finding, which says so, and no other.
     #[must_use]
     pub fn check(&self) -> Vec<Checked> {
+        let impossible = self.validate();
         let mut findings = Vec::with_capacity(self.components.len().saturating_mul(8));
         for (index, component) in self.components.iter().enumerate() {
             let mut report = |finding| findings.push(Checked { component: index, finding });
+            let mut here =
+                impossible.iter().filter(|i| i.path.component.is_none_or(|n| n == index));
+            if let Some(first) = here.next() {
+                report(validate::unjudged(first, component));
+                continue;
+            }
             self.check_cure(component, &mut report);
             self.check_composition(component, &mut report);
             self.check_cook(component, &mut report);

@@ -47,6 +47,7 @@ mod names;
 mod read;
 mod scale;
 mod smoking;
+mod validate;
 mod warm;
 
 pub use check::{Checked, RULES, rules};
@@ -57,3 +58,4 @@ pub use document::{
 pub use keys::{Fault, Unreadable};
 pub use read::LARGEST;
 pub use scale::{Scaled, Unscaled};
+pub use validate::{Impossible, Path, Problem};

@@ -3,7 +3,13 @@
 use super::rules::InWords;
 
 #[rustfmt::skip]
-pub(super) static IN_WORDS: [InWords; 66] = [
+pub(super) static IN_WORDS: [InWords; 67] = [
+    InWords {
+        rule: "recipe/impossible-figure",
+        why: "A probe that broke shows a pH below zero, a form sends a time with the wrong sign, a program puts a percent where a fraction belongs. A figure that no food can have proves nothing, and arithmetic with it can make a limit look met: minus five days in the refrigerator take away from the six before them. A document with such a figure is refused when it is read. A recipe that a program builds is held to the same bounds before any other rule looks at it.",
+        mend: "`Recipe::validate` names each field, its value and the range it may have. Put the figure right, or leave it out where it is not known: what is missing is asked for, and nothing is taken for granted.",
+        page: include_str!("../../references/pages/rules/recipe/impossible-figure.md"),
+    },
     InWords {
         rule: "cure/premix",
         why: "Nitrite is what keeps the worst spores from growing in a sausage or a ham that is warm for hours. A recipe that says \"cure\" and names nothing that brings nitrite or nitrate may rest on a protection that is not there. The rule asks that whatever is called a cure has something in it that cures.",

@@ -57,5 +57,7 @@ pub use read::{
     read_mass, read_temperature, read_tolerance,
 };
 pub use reading::{PrintedTemperature, Reading, Scale};
+#[cfg(feature = "recipe")]
+pub(crate) use reading::{TEMPERATURE, TOLERANCE};
 pub use show::{MassUnit, floor_to_division, show_duration, show_mass, show_mass_like};
 pub use uom::si::f64::{Length, Mass, TemperatureInterval, ThermodynamicTemperature, Time, Volume};

@@ -329,6 +329,36 @@ impl PartialOrd for Measure {
     }
 }
 
+impl Measure {
+    /// The number, on its own scale or in the base unit: mg/kg, degrees, seconds, kilograms, percent, powers of ten.
+    #[must_use]
+    pub const fn number(&self) -> f64 {
+        match self {
+            Self::Level { mg_per_kg, .. } => *mg_per_kg,
+            Self::Temperature(reading) => reading.value(),
+            Self::Duration(time) | Self::Held(Held { time, .. }) => time.value,
+            Self::Mass(mass) => mass.value,
+            Self::Share(share) => share.percent,
+            Self::Logs(logs) => logs.0,
+            Self::DegreeHours(found) => found.sum,
+        }
+    }
+}
+
+impl Comparable for Measure {
+    fn against(self, other: Self) -> Option<Ordering> {
+        if let (Self::Temperature(a), Self::Temperature(b)) = (self, other) {
+            return a.against(b);
+        }
+        // Only of one kind, agent and basis are there two to compare.
+        self.partial_cmp(&other)?;
+        self.number().against(other.number())
+    }
+    fn is_finite(self) -> bool {
+        self.number().is_finite()
+    }
+}
+
 impl From<Reading> for Measure {
     fn from(value: Reading) -> Self {
         Self::Temperature(value)
@@ -454,11 +484,32 @@ pub struct Missing {
     pub what: &'static str,
     /// How to say it.
     pub say: &'static str,
+    /// Who can say it.
+    pub answer: Answer,
+}
+
+/// Who can say what is missing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[non_exhaustive]
+pub enum Answer {
+    /// Whoever writes the recipe: a weight, a time, a temperature, a method, a row.
+    Writer,
+    /// A laboratory, a process authority or a procedure of the house: no key of a document proves it.
+    Outside,
+    /// Nobody whose tables are held here: they have no figure for it.
+    NoTable,
 }
 
 impl Missing {
+    /// What whoever writes the recipe can say.
     pub(crate) const fn new(what: &'static str, say: &'static str) -> Self {
-        Self { what, say }
+        Self { what, say, answer: Answer::Writer }
+    }
+
+    /// The same, said by another.
+    pub(crate) const fn from(self, answer: Answer) -> Self {
+        Self { answer, ..self }
     }
 }
 

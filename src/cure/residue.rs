@@ -1,7 +1,7 @@
 use super::batch::{Batch, Known};
 use super::table::US_RESIDUAL;
 use crate::cite::Row;
-use crate::finding::{Finding, Force, Limit, Missing, Rule, Verdict};
+use crate::finding::{Answer, Finding, Force, Limit, Missing, Rule, Verdict};
 use crate::level::{
     Agent, Level, NitrateIon, NitriteIon, OnFinishedWeight, Residual, SodiumNitrate, SodiumNitrite,
 };
@@ -13,7 +13,8 @@ pub(super) const RESIDUE: Rule =
 pub(super) const ANALYSIS: Missing = Missing::new(
     "an analysis: no recipe proves what is left in the product",
     "have the finished product analysed through its shelf life, and write analysis = { nitrite = \"… mg/kg\", as = \"sodium-salts\" }",
-);
+)
+.from(Answer::Outside);
 pub(super) const ONE_DAY: &str = "The analysis shows one day; the row holds through the whole shelf life, and nitrite turns partly into nitrate.";
 
 /// What an analysis of the finished product found, as ions. What was not analysed for is

@@ -331,7 +331,7 @@ pub(super) static IN_WORDS: [InWords; 67] = [
     InWords {
         rule: "store/fridge-time",
         why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has. More than a day in the cold under the name of another step is asked about too.",
-        mend: "Write `for` on the step and `like` with the row for the food as you made it, and plan no more days than the report names; freeze what is left before they are over. A pack made at home without air keeps nothing longer.",
+        mend: "Write `for` on the step and `like` with the row for the food as you made it, and plan no more days than the report names; freeze what is left before they are over. A pack made at home without air keeps nothing longer. No chart has a row for cheese or for fish that was smoked hot: whoever decided how long it keeps is named under `[[component.accept]]`, with the days. Where a chart has a row for such food, its days cannot be accepted away.",
         page: include_str!("../../references/pages/rules/store/fridge-time.md"),
     },
     InWords {
@@ -355,7 +355,7 @@ pub(super) static IN_WORDS: [InWords; 67] = [
     InWords {
         rule: "store/authority",
         why: "How long food keeps is judged by a chart, and a chart belongs to somebody: rules for plants say how a food is made and may say nothing of its days in a refrigerator or a freezer. Where none of the authorities that the recipe names has such a chart, or a date mark for such food, the keeping is unproven and not safe by silence.",
-        mend: "Add to `held_to` the authority that speaks of keeping where you are, for example `us-consumer` for a kitchen at home. For sale, ask the local authority which rule applies to you.",
+        mend: "Add to `held_to` the authority that speaks of keeping where you are, for example `us-consumer` for a kitchen at home. For sale, ask the local authority which rule applies to you, and name who decided under `[[component.accept]]`, with the days.",
         page: include_str!("../../references/pages/rules/store/authority.md"),
     },
     InWords {

@@ -53,11 +53,16 @@ impl Verdict {
 pub trait Comparable: Copy {
     /// How the two compare, `None` when they cannot be.
     fn against(self, other: Self) -> Option<Ordering>;
+    /// Whether it is a number that something measured can have.
+    fn is_finite(self) -> bool;
 }
 
 impl Comparable for f64 {
     fn against(self, other: Self) -> Option<Ordering> {
         against(self, other)
+    }
+    fn is_finite(self) -> bool {
+        self.is_finite()
     }
 }
 
@@ -65,11 +70,17 @@ impl<D: Dimension + ?Sized, U: Units<f64> + ?Sized> Comparable for Quantity<D, U
     fn against(self, other: Self) -> Option<Ordering> {
         self.value.against(other.value)
     }
+    fn is_finite(self) -> bool {
+        self.value.is_finite()
+    }
 }
 
 impl Comparable for Reading {
     fn against(self, other: Self) -> Option<Ordering> {
         self.value().against(other.on(self.scale()).value())
+    }
+    fn is_finite(self) -> bool {
+        self.value().is_finite()
     }
 }
 
@@ -152,7 +163,17 @@ impl<T: Comparable + PartialOrd> Limit<T> {
         })
     }
 
-    /// The limit held against everything the quantity may be.
+    /// The limit held against everything the quantity may be. A range may be open to the side on which nothing is
+    /// limited; the end that has to meet the limit, and the limit itself, are finite or it is *unproven*.
+    ///
+    /// ```
+    /// use greenweight::{finding::{Limit, Verdict}, range::Range};
+    ///
+    /// let open = Range::new(2.0, f64::INFINITY)?;
+    /// assert_eq!(Limit::AtLeast(1.0).judge(&open), Verdict::Meets);
+    /// assert_eq!(Limit::AtLeast(1.0).judge(&Range::exactly(f64::INFINITY)?), Verdict::Unproven);
+    /// # Ok::<(), greenweight::range::RangeError>(())
+    /// ```
     #[must_use]
     pub fn judge(&self, known: &Range<T>) -> Verdict {
         let (Some(low), Some(high)) = (self.met_by(known.low()), self.met_by(known.high())) else {
@@ -163,12 +184,24 @@ impl<T: Comparable + PartialOrd> Limit<T> {
         let (first, second) = self.figures();
         let outside = known.high() < first || known.low() > second.unwrap_or(first);
         match (low, high) {
-            (true, true) => Verdict::Meets,
+            (true, true) if self.rests_on_numbers(known) => Verdict::Meets,
             (false, false) if outside || matches!(self, Self::Below(_) | Self::Above(_)) => {
                 Verdict::Breaks
             }
             _ => Verdict::Unproven,
         }
+    }
+
+    /// Whether the figures of the limit are finite, and the ends of what is known that have to meet it.
+    fn rests_on_numbers(&self, known: &Range<T>) -> bool {
+        let (first, second) = self.figures();
+        let (low, high) = (known.low().is_finite(), known.high().is_finite());
+        let ends = match self {
+            Self::AtMost(_) | Self::Below(_) => high,
+            Self::AtLeast(_) | Self::Above(_) => low,
+            Self::Exactly(_) | Self::Between(..) => low && high,
+        };
+        ends && first.is_finite() && second.is_none_or(Comparable::is_finite)
     }
 }
 
@@ -231,6 +264,9 @@ impl Comparable for Logs {
     fn against(self, other: Self) -> Option<Ordering> {
         self.0.against(other.0)
     }
+    fn is_finite(self) -> bool {
+        self.0.is_finite()
+    }
 }
 
 /// A share of a food, in percent.
@@ -252,6 +288,9 @@ impl PartialOrd for Share {
 impl Comparable for Share {
     fn against(self, other: Self) -> Option<Ordering> {
         if self.of == other.of { self.percent.against(other.percent) } else { None }
+    }
+    fn is_finite(self) -> bool {
+        self.percent.is_finite()
     }
 }
 
@@ -287,6 +326,36 @@ impl PartialOrd for Measure {
             (Self::DegreeHours(a), Self::DegreeHours(b)) => a.partial_cmp(b),
             _ => None,
         }
+    }
+}
+
+impl Measure {
+    /// The number, on its own scale or in the base unit: mg/kg, degrees, seconds, kilograms, percent, powers of ten.
+    #[must_use]
+    pub const fn number(&self) -> f64 {
+        match self {
+            Self::Level { mg_per_kg, .. } => *mg_per_kg,
+            Self::Temperature(reading) => reading.value(),
+            Self::Duration(time) | Self::Held(Held { time, .. }) => time.value,
+            Self::Mass(mass) => mass.value,
+            Self::Share(share) => share.percent,
+            Self::Logs(logs) => logs.0,
+            Self::DegreeHours(found) => found.sum,
+        }
+    }
+}
+
+impl Comparable for Measure {
+    fn against(self, other: Self) -> Option<Ordering> {
+        if let (Self::Temperature(a), Self::Temperature(b)) = (self, other) {
+            return a.against(b);
+        }
+        // Only of one kind, agent and basis are there two to compare.
+        self.partial_cmp(&other)?;
+        self.number().against(other.number())
+    }
+    fn is_finite(self) -> bool {
+        self.number().is_finite()
     }
 }
 
@@ -415,11 +484,32 @@ pub struct Missing {
     pub what: &'static str,
     /// How to say it.
     pub say: &'static str,
+    /// Who can say it.
+    pub answer: Answer,
+}
+
+/// Who can say what is missing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[non_exhaustive]
+pub enum Answer {
+    /// Whoever writes the recipe: a weight, a time, a temperature, a method, a row.
+    Writer,
+    /// A laboratory, a process authority or a procedure of the house: no key of a document proves it.
+    Outside,
+    /// Nobody whose tables are held here: they have no figure for it.
+    NoTable,
 }
 
 impl Missing {
+    /// What whoever writes the recipe can say.
     pub(crate) const fn new(what: &'static str, say: &'static str) -> Self {
-        Self { what, say }
+        Self { what, say, answer: Answer::Writer }
+    }
+
+    /// The same, said by another.
+    pub(crate) const fn from(self, answer: Answer) -> Self {
+        Self { answer, ..self }
     }
 }
 

@@ -95,7 +95,8 @@ impl OutOfRange {
 impl fmt::Display for OutOfRange {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let Bounds { field, unit, low, high } = self.bounds;
-        write!(f, "{field} of {} {unit} is outside {low} to {high} {unit}", self.value)
+        let space = if unit.is_empty() { "" } else { " " };
+        write!(f, "{field} of {}{space}{unit} is outside {low} to {high}{space}{unit}", self.value)
     }
 }
 

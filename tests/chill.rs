@@ -389,8 +389,8 @@ fn every_food_has_one_cell() {
     for packaged in [true, false] {
         let table: &[_] = if packaged { &INTERACTION_A } else { &INTERACTION_B };
         let mut seen = std::collections::BTreeSet::new();
-        for a in 0..=100 {
-            for p in 0..=140 {
+        for a in 5..=100 {
+            for p in 15..=130 {
                 let (activity, ph) = (f64::from(a) / 100.0, f64::from(p) / 10.0);
                 seen.insert(cell(packaged, activity, ph).unwrap().unwrap().row.key);
             }
@@ -398,6 +398,8 @@ fn every_food_has_one_cell() {
         assert_eq!(seen.len(), table.len());
         assert!(cell(packaged, 1.01, 5.0).is_err() && cell(packaged, 0.9, 15.0).is_err());
         assert!(cell(packaged, f64::NAN, 5.0).is_err());
+        // What a sensor that failed shows is no food.
+        assert!(cell(packaged, 0.0, 5.0).is_err() && cell(packaged, 0.9, 0.0).is_err());
     }
 }
 

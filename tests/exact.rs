@@ -388,6 +388,7 @@ fn kept(cold: Cold, at: f64, time: f64) -> Vec<Finding> {
     let keeping = Keeping {
         cold,
         like: store::chart_row("sausage/cooked", None),
+        mixed: false,
         at: Some(fahrenheit(at).into()),
         thermometer: read_tolerance("0 °F").ok(),
         time: exactly(days(time)).map(Into::into),

@@ -3,7 +3,7 @@ use uom::si::f64::Time;
 use super::table::WARM_TIME;
 use crate::authority::Authority;
 use crate::cite::Cited;
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::finding::{Answer, Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading, minutes, seconds};
 
@@ -15,7 +15,8 @@ pub(super) const HOW_LONG: Missing =
 const PROCEDURE: Missing = Missing::new(
     "a written procedure of time in place of temperature, and that it is served or thrown away in time",
     "keep it cold or hot; otherwise have the procedure at hand before it is used",
-);
+)
+.from(Answer::Outside);
 const ONCE: &str = "A defence that is there once only. Food that was kept so is cooled to be kept safe, or thrown away.";
 const MARK: &str = "Time in place of temperature: marked when it leaves the cold or the heat, served or thrown away in time, never put back.";
 

@@ -11,7 +11,7 @@ use super::{Dwell, Endpoint};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date, Row};
 use crate::finding::{
-    Finding, Force, Held, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
+    Answer, Finding, Force, Held, Limit, Mend, Missing, Place, Rule, THERMOMETER, Verdict,
 };
 use crate::food::Food;
 use crate::range::Range;
@@ -162,10 +162,13 @@ pub fn served_raw(place: Place) -> Finding {
 /// The finding when none of the authorities of a recipe says how the food is cooked.
 #[must_use]
 pub fn unanswered(place: Place) -> Finding {
-    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
-        "an authority that says how this food is cooked",
-        "add one to held_to, for example \"us-consumer\" or \"us-fsis\"",
-    ))
+    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(
+        Missing::new(
+            "an authority that says how this food is cooked",
+            "add one to held_to, for example \"us-consumer\" or \"us-fsis\"",
+        )
+        .from(Answer::NoTable),
+    )
 }
 
 fn holds_poultry(food: Food, animals: Animals) -> bool {

@@ -8,7 +8,7 @@ use super::table::{
 };
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
+use crate::finding::{Answer, Finding, Force, Limit, Mend, Missing, Place, Rule, Verdict};
 use crate::food::Food;
 use crate::level::{
     AcidPyrophosphate, Agent, Ascorbate, AscorbicAcids, Ascorbics, Citrates, FumaricAcid,
@@ -28,7 +28,8 @@ const NO_CURE: Missing = Missing::new(
 const ELSEWHERE: Missing = Missing::new(
     "a limit of this authority for this additive: this version judges none",
     "see the tables of ascorbates and phosphates elsewhere in references/README.md, or ask the authority",
-);
+)
+.from(Answer::NoTable);
 const TAKEN_UP: Missing = Missing::new(
     "how much of the pickle goes into the meat: all of its phosphate would be too much",
     "put no more phosphate into the pickle than the meat may hold",

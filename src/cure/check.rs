@@ -12,7 +12,7 @@ use super::table::{
 };
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Rule, Verdict};
+use crate::finding::{Answer, Finding, Force, Limit, Mend, Missing, Rule, Verdict};
 use crate::food::Food;
 use crate::level::{Agent, InPremix, Level, NitriteSalts, OnGreenWeight};
 use crate::range::Range;
@@ -211,7 +211,8 @@ const AUTHORITY: Missing = Missing::new(
 const AUTHORITY_OF_ADDITIVES: Missing = Missing::new(
     "an authority with limits for accelerators and phosphates in this food",
     "for meat add one to held_to, for example \"us-fsis\" for a plant; otherwise leave them out",
-);
+)
+.from(Answer::NoTable);
 
 /// The finding when none of the authorities of a recipe limits what goes into a batch.
 #[must_use]

@@ -12,7 +12,7 @@ use super::table::{
 };
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Limit, Mend, Missing, Rule, Verdict};
+use crate::finding::{Answer, Finding, Limit, Mend, Missing, Rule, Verdict};
 use crate::food::Food;
 use crate::level::{
     Agent, Basis, CuringSalts, InPremix, Level, NitrateIon, NitriteIon, OnCheeseMilk,
@@ -41,7 +41,8 @@ const INGOING: Missing = Missing::new(
 const UNSAID: Missing = Missing::new(
     "as what, or over what, the row counts its figure: its document does not say",
     "ask the authority",
-);
+)
+.from(Answer::NoTable);
 const POTASSIUM: &str =
     "Part of it is the potassium salt, counted by the nitrite or nitrate it holds.";
 const ONLY_LEFT: &str =

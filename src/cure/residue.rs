@@ -2,7 +2,7 @@ use super::batch::{Batch, Known};
 use super::limit::Agents;
 use super::table::US_RESIDUAL;
 use crate::cite::Row;
-use crate::finding::{Finding, Force, Limit, Missing, Rule, Verdict};
+use crate::finding::{Answer, Finding, Force, Limit, Missing, Rule, Verdict};
 use crate::food::Food;
 use crate::level::{
     Agent, Level, NitrateIon, NitriteIon, OnFinishedWeight, Residual, SodiumNitrate, SodiumNitrite,
@@ -15,11 +15,13 @@ pub(super) const RESIDUE: Rule =
 pub(super) const ANALYSIS: Missing = Missing::new(
     "an analysis: no recipe proves what is left in the product",
     "have the finished product analysed through its shelf life, and write analysis = { nitrite = \"… mg/kg\", as = \"sodium-salts\" }",
-);
+)
+.from(Answer::Outside);
 const BOTH: Missing = Missing::new(
     "an analysis of both: this row counts nitrite and nitrate together",
     "have the finished product analysed for both, and write analysis = { nitrite = \"… mg/kg\", nitrate = \"… mg/kg\", as = \"sodium-salts\" }",
-);
+)
+.from(Answer::Outside);
 const OF_BACON: Missing = Missing::new(
     "a limit for the residue in bacon: the analysis found more than any other cured meat may hold",
     "do not eat or sell the batch; have the process checked",

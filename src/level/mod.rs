@@ -19,7 +19,7 @@ use crate::finding::{Comparable, Measure};
 use crate::range::{Measured, OutOfRange, bounds};
 
 bounds! {
-    LEVEL: "level", "mg/kg", 0.0, 1e6;
+    pub(crate) LEVEL: "level", "mg/kg", 0.0, 1e6;
 }
 
 /// Milligrams of an agent per kilogram of a basis, the "ppm" of the trade.
@@ -124,6 +124,9 @@ impl<A, B> PartialOrd for Level<A, B> {
 impl<A, B> Comparable for Level<A, B> {
     fn against(self, other: Self) -> Option<Ordering> {
         self.mg_per_kg.against(other.mg_per_kg)
+    }
+    fn is_finite(self) -> bool {
+        self.mg_per_kg.is_finite()
     }
 }
 

@@ -1,5 +1,5 @@
 use super::document::{Component, Recipe, Step, StepKind};
-use super::{composing, curing, warm};
+use super::{composing, curing, validate, warm};
 use crate::finding::{Finding, Force, Limit, Missing, Rule};
 use crate::range::Range;
 use crate::units::Reading;
@@ -16,8 +16,9 @@ const NO_RULE: Missing = Missing::new(
 static OF_RECIPES: [Rule; 1] = [UNJUDGED];
 
 /// Every rule that can be reached from a recipe, room by room.
-pub static RULES: [&[Rule]; 11] = [
+pub static RULES: [&[Rule]; 12] = [
     &OF_RECIPES,
+    &validate::RULES,
     &curing::RULES,
     &cure::RULES,
     &composing::RULES,
@@ -46,9 +47,11 @@ pub struct Checked {
 }
 
 impl Recipe<'_> {
-    /// Runs every rule that applies, in the order of the document.
+    /// Runs every rule that applies, in the order of the document. A component with something in it that cannot be
+    /// ([`Self::validate`]) has one finding, which says so, and no other.
     #[must_use]
     pub fn check(&self) -> Vec<Checked> {
+        let impossible = self.validate();
         let mut findings = Vec::with_capacity(self.components.len().saturating_mul(8));
         for (index, component) in self.components.iter().enumerate() {
             let mut judged = false;
@@ -57,6 +60,12 @@ impl Recipe<'_> {
                 judged |= finding.rule.force == Force::Safety;
                 findings.push(Checked { component: index, finding });
             };
+            let mut here =
+                impossible.iter().filter(|i| i.path.component.is_none_or(|n| n == index));
+            if let Some(first) = here.next() {
+                report(validate::unjudged(first, component));
+                continue;
+            }
             self.check_cure(component, &mut report);
             self.check_composition(component, &mut report);
             self.check_cook(component, &mut report);

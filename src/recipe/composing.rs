@@ -129,6 +129,10 @@ impl Recipe<'_> {
         else {
             return;
         };
+        // Meat that weighs less than its scale can show has no share of anything.
+        if meat.low().value <= 0.0 {
+            return;
+        }
         let share =
             |salt: Mass, meat: Mass| Share { percent: 100.0 * (salt / meat).value, of: ON_MEAT };
         let known = Range::ordered(share(salt.low(), meat.high()), share(salt.high(), meat.low()));

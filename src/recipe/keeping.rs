@@ -13,6 +13,9 @@ use crate::shelf::{self, Packed};
 use crate::store::{self, Afterwards, Cold, FRESH_SAUCE, Keeping, Sauce, Thaw, Thawing, chart_row};
 use crate::units::{Amount, Reading, days, seconds};
 
+/// What has days of its own, or lets other things grow: with it in, a food is more than one of its class.
+const MIXED: [Kind; 5] = [Kind::Oil, Kind::RawGarlic, Kind::FreshHerbs, Kind::Yogurt, Kind::Cream];
+
 impl Recipe<'_> {
     pub(super) fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
         let cooked_at = component.last_cook();
@@ -55,6 +58,7 @@ impl Recipe<'_> {
                 food: component.food,
                 raw: component.food != Food::Leftovers && cooked_at.is_none_or(|cook| n < cook),
                 vacuum,
+                mixed: component.holds(&MIXED),
                 place: step.place,
             };
             for &authority in &self.held_to {

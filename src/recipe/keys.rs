@@ -224,15 +224,8 @@ impl<'d, 'i> Keys<'d, 'i> {
         }
         let name = self.name(key, faults);
         let place = || self.value(key).map_or(self.place, |value| value.span().into());
-        match &name {
-            Some(name) if name.trim().is_empty() => {
-                fault(faults, place(), format!("`{key}` is empty"));
-            }
-            // What would move a cursor or turn the line around has no place in a report.
-            Some(name) if name.contains(is_unprintable) => {
-                fault(faults, place(), format!("`{key}` holds a character that cannot be printed"));
-            }
-            _ => {}
+        if let Some(wrong) = name.as_deref().and_then(wrong_name) {
+            fault(faults, place(), format!("`{key}` {wrong}"));
         }
         name.unwrap_or_default()
     }
@@ -409,6 +402,17 @@ impl<'d, 'i> Keys<'d, 'i> {
             },
         }
     }
+}
+
+/// What is wrong with a name that a report prints.
+pub(super) fn wrong_name(name: &str) -> Option<&'static str> {
+    if name.trim().is_empty() {
+        return Some("is empty");
+    }
+    // What would move a cursor or turn the line around has no place in a report.
+    let printable = name.bytes().all(|byte| matches!(byte, b' '..=b'~'));
+    let wrong = !printable && name.contains(is_unprintable);
+    wrong.then_some("holds a character that cannot be printed")
 }
 
 /// Words that a kitchen says, and what they are here.

@@ -50,6 +50,7 @@ mod read;
 mod remembered;
 mod scale;
 mod smoking;
+mod validate;
 mod warm;
 
 pub use check::{Checked, RULES, rules};
@@ -60,3 +61,4 @@ pub use document::{
 pub use keys::{Fault, Unreadable};
 pub use read::LARGEST;
 pub use scale::{Scaled, Unscaled};
+pub use validate::{Impossible, Path, Problem};

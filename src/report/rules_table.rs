@@ -3,12 +3,18 @@
 use super::rules::InWords;
 
 #[rustfmt::skip]
-pub(super) static IN_WORDS: [InWords; 68] = [
+pub(super) static IN_WORDS: [InWords; 69] = [
     InWords {
         rule: "recipe/unjudged",
         why: "A recipe of several parts is read part by part, and a part about which no rule of safety has anything to say would be passed over beside the others. That silence looks like an answer. This rule names such a part, and the recipe stays unproven however good the rest of it is.",
         mend: "Write what is done with the part: the steps that cook it, keep it cold or serve it, with `at` and `for`. Where this version holds no rule for such food, have it checked by someone licensed to.",
         page: include_str!("../../references/pages/rules/recipe/unjudged.md"),
+    },
+    InWords {
+        rule: "recipe/impossible-figure",
+        why: "A probe that broke shows a pH below zero, a form sends a time with the wrong sign, a program puts a percent where a fraction belongs. A figure that no food can have proves nothing, and arithmetic with it can make a limit look met: minus five days in the refrigerator take away from the six before them. A document with such a figure is refused when it is read. A recipe that a program builds is held to the same bounds before any other rule looks at it.",
+        mend: "`Recipe::validate` names each field, its value and the range it may have. Put the figure right, or leave it out where it is not known: what is missing is asked for, and nothing is taken for granted.",
+        page: include_str!("../../references/pages/rules/recipe/impossible-figure.md"),
     },
     InWords {
         rule: "cure/premix",
@@ -337,7 +343,7 @@ pub(super) static IN_WORDS: [InWords; 68] = [
     InWords {
         rule: "store/fridge-time",
         why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has. More than a day in the cold under the name of another step is asked about too.",
-        mend: "Write `for` on the step and `like` with the row for the food as you made it, and plan no more days than the report names; freeze what is left before they are over. A pack made at home without air keeps nothing longer.",
+        mend: "Write `for` on the step and `like` with the row for the food as you made it, and plan no more days than the report names; freeze what is left before they are over. A pack made at home without air keeps nothing longer. No chart has a row for cheese or for fish that was smoked hot: whoever decided how long it keeps is named under `[[component.accept]]`, with the days. Where a chart has a row for such food, its days cannot be accepted away.",
         page: include_str!("../../references/pages/rules/store/fridge-time.md"),
     },
     InWords {
@@ -361,7 +367,7 @@ pub(super) static IN_WORDS: [InWords; 68] = [
     InWords {
         rule: "store/authority",
         why: "How long food keeps is judged by a chart, and a chart belongs to somebody: rules for plants say how a food is made and may say nothing of its days in a refrigerator or a freezer. Where none of the authorities that the recipe names has such a chart, or a date mark for such food, the keeping is unproven and not safe by silence.",
-        mend: "Add to `held_to` the authority that speaks of keeping where you are, for example `us-consumer` for a kitchen at home. For sale, ask the local authority which rule applies to you.",
+        mend: "Add to `held_to` the authority that speaks of keeping where you are, for example `us-consumer` for a kitchen at home. For sale, ask the local authority which rule applies to you, and name who decided under `[[component.accept]]`, with the days.",
         page: include_str!("../../references/pages/rules/store/authority.md"),
     },
     InWords {

@@ -13,16 +13,8 @@ use crate::units::{
     show_mass_like,
 };
 
-pub(super) fn number(measure: &Measure) -> f64 {
-    match measure {
-        Measure::Level { mg_per_kg, .. } => *mg_per_kg,
-        Measure::Temperature(reading) => reading.value(),
-        Measure::Duration(time) | Measure::Held(Held { time, .. }) => time.value,
-        Measure::Mass(mass) => mass.value,
-        Measure::Share(share) => share.percent,
-        Measure::Logs(logs) => logs.0,
-        Measure::DegreeHours(found) => found.sum,
-    }
+pub(super) const fn number(measure: &Measure) -> f64 {
+    measure.number()
 }
 
 pub(super) fn unit(measure: &Measure) -> &'static str {

@@ -22,8 +22,10 @@ pub use check::{CookChill, Packed, RULES, check_pack, needs_none, says_pack_life
 pub use table::*;
 
 bounds! {
-    ACTIVITY: "water activity", "", 0.0, 1.0;
-    PH: "pH", "", 0.0, 14.0;
+    // Of food: common practice, no source. The driest cracker lies above it; a sensor that failed shows zero.
+    pub(crate) ACTIVITY: "water activity", "", 0.05, 1.0;
+    // Of food: common practice, no source. From the juice of limes to what is cured in lye.
+    pub(crate) PH: "pH", "", 1.5, 13.0;
 }
 
 /// A cell of the tables: bands of water activity and pH, with whether each end belongs to it, as
@@ -122,7 +124,7 @@ fn inside((low, above, high, up_to): (f64, bool, f64, bool), value: f64) -> bool
 /// packaged*, of Table B for every other.
 ///
 /// # Errors
-/// [`OutOfRange`] for a water activity outside 0 to 1 or a pH outside 0 to 14.
+/// [`OutOfRange`] for a water activity outside 0.05 to 1 or a pH outside 1.5 to 13: no food has it.
 ///
 /// ```
 /// use greenweight::shelf::cell;

@@ -4,7 +4,7 @@ use super::Ceiling;
 use super::table::COLD_CEILINGS;
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
+use crate::finding::{Answer, Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::Reading;
@@ -70,10 +70,13 @@ pub fn says_how_long(authority: Authority, food: Food) -> bool {
 /// The finding when none of the authorities of a recipe has a ceiling for the food.
 #[must_use]
 pub fn unanswered(place: Place) -> Finding {
-    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
-        "an authority that says how warm cold smoke may be for this food",
-        "add one to held_to, for example \"us-fda\" for fish",
-    ))
+    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(
+        Missing::new(
+            "an authority that says how warm cold smoke may be for this food",
+            "add one to held_to, for example \"us-fda\" for fish",
+        )
+        .from(Answer::NoTable),
+    )
 }
 
 fn applies(row: &Cited<Ceiling>, authority: Option<Authority>, food: Food) -> bool {

@@ -9,7 +9,7 @@ use super::table::{
 use super::thaw::{AFTER_THAW, FISH_PACK, REFREEZE, THAW, THAW_TIME};
 use crate::authority::Authority;
 use crate::cite::{Cited, Date};
-use crate::finding::{Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
+use crate::finding::{Answer, Finding, Force, Limit, Mend, Missing, Place, Placed, Rule, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::units::{PrintedTemperature, Reading};
@@ -42,8 +42,13 @@ pub const RULES: [Rule; 12] = [
 
 const LIKE: Missing = Missing::new(
     "which row of the storage chart the food is like",
-    "write like = \"…\" on the step, with the row that is about this food; where no chart has one, whoever decided how long it keeps is named under [[component.accept]], with the days",
+    "write like = \"…\" on the step, with the row that is about this food",
 );
+const UNLISTED: Missing = Missing::new(
+    "how long it keeps: no chart has a row for this food",
+    "whoever decided how long it keeps is named under [[component.accept]], with the days",
+)
+.from(Answer::NoTable);
 const WORDS: Missing = Missing::new(
     "a number of days: the chart has words for this food",
     "follow the words of the chart, which stand beside this finding",
@@ -94,6 +99,8 @@ pub struct Keeping {
     pub raw: bool,
     /// Whether it is in a pack without air that was made here.
     pub vacuum: bool,
+    /// Whether oil, raw garlic, fresh herbs, yogurt or cream went in: it is then more than a food of its class.
+    pub mixed: bool,
     /// Where it stands in the document.
     pub place: Place,
 }
@@ -145,6 +152,12 @@ fn is_about(row: &Cited<Storage>, food: Food, raw: bool) -> bool {
     fits && !factory
 }
 
+/// Whether no chart has a row about such a food in a refrigerator: the rows of fish are of raw fish.
+fn is_unlisted(keeping: &Keeping) -> bool {
+    let food = keeping.food == Food::Cheese || (keeping.food == Food::Fish && !keeping.raw);
+    food && !keeping.mixed && !keeping.vacuum
+}
+
 /// The same for a row of the freezer's own chart.
 fn freezer_row_is_about(kind: &str, food: Food, raw: bool) -> bool {
     let poultry = matches!(food, Food::Poultry | Food::GroundPoultry);
@@ -178,7 +191,7 @@ pub fn unanswered(place: Place) -> Finding {
     Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
         "an authority that says how long this keeps",
         "only the charts for homes in the United States, \"us-consumer\", are held here; elsewhere whoever decided how long it keeps is named under [[component.accept]], with the days",
-    ))
+    ).from(Answer::NoTable))
 }
 
 /// The finding on food that is kept in the cold for days by another name than refrigerating.
@@ -284,7 +297,8 @@ fn cold_elsewhere(keeping: &Keeping, authority: Authority, report: &mut impl FnM
 fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     let finding = |verdict| Finding::new(&FRIDGE_TIME, verdict).at(keeping.place);
     let Some(like) = keeping.like else {
-        report(finding(Verdict::Unproven).missing(LIKE));
+        let missing = if is_unlisted(keeping) { UNLISTED } else { LIKE };
+        report(finding(Verdict::Unproven).missing(missing));
         return;
     };
     let finding = |verdict| finding(verdict).row(&like.row);

@@ -57,6 +57,8 @@ pub use read::{
     read_mass, read_temperature, read_tolerance,
 };
 pub use reading::{PrintedTemperature, Reading, Scale};
+#[cfg(feature = "recipe")]
+pub(crate) use reading::{TEMPERATURE, TOLERANCE};
 pub use show::{
     MassUnit, floor_to_division, kitchen_scale, show_duration, show_mass, show_mass_like,
 };

@@ -33,6 +33,7 @@ pub fn chart(case: &Case) -> Answer {
     let upper = |time: Option<Range<Time>>| time.map(|time| time.high().value / DAY);
     // Thirty years: past whatever the chart says of the freezer.
     let forever = Keeping {
+        mixed: false,
         cold: Cold::Freezer,
         like: Some(row),
         at: Reading::new(0.0, Scale::Fahrenheit).ok().map(Placed::from),
@@ -56,6 +57,7 @@ pub fn chart(case: &Case) -> Answer {
 
 pub fn keep(case: &Case) -> Answer {
     verdicts(&Keeping {
+        mixed: false,
         cold: match case.word("where") {
             "refrigerator" => Cold::Refrigerator,
             "freezer" => Cold::Freezer,

@@ -34,10 +34,13 @@ pub(crate) fn check_all(
     arguments: &[PathBuf],
     format: Format,
     drawings: &Drawings<'_>,
+    no_accepted: bool,
 ) -> ExitCode {
     match written(arguments, format, drawings) {
         Ok(summary) if summary.unread > 0 => ExitCode::from(2),
-        Ok(summary) if summary.settled() => ExitCode::SUCCESS,
+        Ok(summary) if summary.settled() && (!no_accepted || summary.accepted == 0) => {
+            ExitCode::SUCCESS
+        }
         Ok(_) => ExitCode::from(1),
         Err(message) => {
             complain(message);

@@ -34,6 +34,10 @@ enum Verb {
         /// How to print what was found.
         #[arg(long, value_enum, default_value = "text")]
         format: Form,
+        /// Count no finding as accepted: the exit status is as if the documents accepted nothing. The reasons are
+        /// printed all the same.
+        #[arg(long)]
+        no_accepted: bool,
         /// Draw every record of a cook into this folder, as SVG.
         #[arg(long, value_name = "FOLDER")]
         plots: Option<PathBuf>,
@@ -215,7 +219,7 @@ fn main() -> ExitCode {
         }
     };
     match arguments.verb {
-        Verb::Check { paths, format, plots, pages, setting } => {
+        Verb::Check { paths, format, no_accepted, plots, pages, setting } => {
             let format = match format {
                 Form::Text => Format::Text(setting.layout()),
                 Form::Json => Format::Json,
@@ -223,7 +227,7 @@ fn main() -> ExitCode {
                 Form::Junit => Format::Junit,
             };
             let drawings = Drawings { plots: plots.as_deref(), pages: pages.as_deref() };
-            check_all(&paths, format, &drawings)
+            check_all(&paths, format, &drawings, no_accepted)
         }
         Verb::Scale { path, times, setting } => scale_one(path, times, setting.layout()),
         Verb::New { kind, into } => print_or_explain(new::start(kind.as_deref(), into.as_deref())),

@@ -1,14 +1,11 @@
-use super::{PH, inside, percent};
+use super::{duration, inside, percent};
 use crate::cure::{Analysis, Level, Method, Pump, SodiumNitrate, SodiumNitrite};
-use crate::range::{Range, bounds};
+use crate::range::Range;
 use crate::recipe::document::{CurePlan, Proximates};
 use crate::recipe::keys::{Fault, Faults, Keys, fault};
-use crate::units::{read_concentration, read_concentrations, read_duration, read_temperature};
-
-bounds! {
-    ACTIVITY: "water activity", "", 0.0, 1.0;
-    PUMP: "pump or pick-up", "mg/kg", 1e3, 1e6;
-}
+use crate::recipe::validate::{OTHER_PROTEIN, TAKEN_UP, too_much_other_protein, whole};
+use crate::shelf::{ACTIVITY, PH};
+use crate::units::{read_concentration, read_concentrations, read_temperature};
 
 pub(super) const CURE: &[&str] = &[
     "method",
@@ -38,8 +35,8 @@ pub(super) fn cure(keys: &Keys<'_, '_>, faults: &mut Faults) -> CurePlan {
     let method = keys.word("method", &Method::ALL, Method::key, faults);
     let mut fraction = |key, of: Method| {
         let both = |pump: &Range<f64>| {
-            inside(&PUMP, pump.low())?;
-            inside(&PUMP, pump.high())
+            inside(&TAKEN_UP, pump.low())?;
+            inside(&TAKEN_UP, pump.high())
         };
         let pump = keys.bounded(key, read_concentrations, both, faults)?;
         if method.is_some_and(|method| method != of) {
@@ -60,7 +57,7 @@ pub(super) fn cure(keys: &Keys<'_, '_>, faults: &mut Faults) -> CurePlan {
         culture: keys.yes("culture", faults),
         claimed: keys.placed("ingoing_nitrite", read_concentration, faults),
         at: keys.placed("at", read_temperature, faults),
-        time: keys.placed("for", read_duration, faults),
+        time: duration(keys, "for", faults),
         place: keys.place,
     }
 }
@@ -92,7 +89,7 @@ pub(super) fn analysis(keys: &Keys<'_, '_>, faults: &mut Faults) -> Analysis {
 }
 
 pub(super) fn proximates(keys: &Keys<'_, '_>, faults: &mut Faults) -> Proximates {
-    Proximates {
+    let found = Proximates {
         fat: percent(keys, "fat", faults),
         moisture: percent(keys, "moisture", faults),
         protein: percent(keys, "protein", faults),
@@ -100,5 +97,13 @@ pub(super) fn proximates(keys: &Keys<'_, '_>, faults: &mut Faults) -> Proximates
         salt: percent(keys, "salt", faults),
         water_activity: keys.plain_number("water_activity", &ACTIVITY, faults),
         ph: keys.plain_number("ph", &PH, faults),
+    };
+    if let Err(error) = whole(&found) {
+        fault(faults, keys.place, error.to_string());
     }
+    if too_much_other_protein(&found) {
+        let place = keys.value("other_protein").map_or(keys.place, |value| value.span().into());
+        fault(faults, place, OTHER_PROTEIN);
+    }
+    found
 }

@@ -1,16 +1,11 @@
-use super::{SCALE, WEIGHT, inside, percent};
+use super::{mass, percent};
 use crate::cure::{Level, Premix};
-use crate::range::bounds;
+use crate::range::DIVISION;
 use crate::recipe::document::{Animal, Ingredient, Kind};
 use crate::recipe::keys::{Faults, Keys, fault};
 use crate::recipe::names::names_a_cure;
-use crate::units::{
-    Amount, Measures, read_amount, read_concentration, read_liquid_amount, read_mass,
-};
-
-bounds! {
-    PREMIX: "amount of curing premix", "kg", 1e-9, 1e6;
-}
+use crate::recipe::validate::{self, weighs};
+use crate::units::{Measures, read_amount, read_concentration, read_liquid_amount};
 
 pub(super) const INGREDIENT: &[&str] = &[
     "name",
@@ -40,11 +35,7 @@ pub(super) fn ingredient<'i>(
     let name = keys.required_name("name", faults);
     if kind != Kind::CuringPremix && names_a_cure(&name) {
         let place = keys.value("name").map_or(keys.place, |value| value.span().into());
-        fault(
-            faults,
-            place,
-            "this is named like something that cures: its kind is \"curing-premix\"",
-        );
+        fault(faults, place, validate::CURES);
     }
     let liquid = keys.yes("liquid", faults).unwrap_or(kind == Kind::Water);
     let amount = keys.bounded(
@@ -52,11 +43,7 @@ pub(super) fn ingredient<'i>(
         |text| {
             if liquid { read_liquid_amount(text, measures) } else { read_amount(text, measures) }
         },
-        |amount| match amount {
-            Amount::Weighed(mass) if kind == Kind::CuringPremix => inside(&PREMIX, mass.value),
-            Amount::Weighed(mass) => inside(&WEIGHT, mass.value),
-            Amount::ByVolume(_) => Ok(()),
-        },
+        |amount| weighs(amount, kind),
         faults,
     );
     if keys.value("part").is_some() {
@@ -64,14 +51,14 @@ pub(super) fn ingredient<'i>(
     }
     if keys.value("strength").is_some() && kind != Kind::CuringPremix {
         let place = keys.value("strength").map_or(keys.place, |value| value.span().into());
-        fault(faults, place, "`strength` belongs to an ingredient of kind \"curing-premix\"");
+        fault(faults, place, validate::STRENGTH);
     }
     Ingredient {
         name,
         kind,
         amount,
         place: keys.value("amount").map_or(keys.place, |value| value.span().into()),
-        scale: keys.bounded("scale", read_mass, |mass| inside(&SCALE, mass.value), faults),
+        scale: mass(keys, "scale", &DIVISION, faults),
         from: keys.word("from", &Animal::ALL, Animal::key, faults),
         strength: keys.table("strength", STRENGTH, faults).and_then(|keys| strength(&keys, faults)),
         fat: percent(keys, "fat", faults),
@@ -84,11 +71,9 @@ pub(super) fn ingredient<'i>(
 
 fn hydrated(keys: &Keys<'_, '_>, kind: Kind, faults: &mut Faults) -> bool {
     let hydrated = keys.yes("hydrated", faults).unwrap_or(false);
-    let salt = matches!(kind.key(), "sodium-ascorbate" | "sodium-erythorbate");
-    if hydrated && !salt {
+    if hydrated && !validate::crystallises(kind) {
         let place = keys.value("hydrated").map_or(keys.place, |value| value.span().into());
-        let message = "`hydrated` belongs to an ingredient of kind \"sodium-ascorbate\" or \"sodium-erythorbate\"";
-        fault(faults, place, message);
+        fault(faults, place, validate::HYDRATED);
     }
     hydrated
 }
@@ -108,8 +93,7 @@ fn strength(keys: &Keys<'_, '_>, faults: &mut Faults) -> Option<Premix> {
         return None;
     }
     if levels.iter().all(|&level| level <= 0.0) {
-        let message = "a curing premix holds nitrite or nitrate: name what the label names";
-        fault(faults, keys.place, message);
+        fault(faults, keys.place, validate::NO_AGENT);
         return None;
     }
     let premix = || {

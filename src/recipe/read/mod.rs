@@ -11,21 +11,18 @@ use super::document::{
     Accepted, Component, Confirmed, Instruments, Kind, Proximates, Recipe, Remembered,
 };
 use super::keys::{Fault, Faults, Keys, TOLD, Unreadable, fault, nearest, one_of};
+use super::validate::{self, FEW, MANY, PIECE};
 use crate::authority::{Authority, Profile};
 use crate::cite::Date;
 use crate::cure::{Analysis, product_keys};
 use crate::fat::name_keys;
 use crate::finding::{Place, Placed};
 use crate::food::Food;
-use crate::range::{Bounds, OutOfRange, Range, bounds};
-use crate::units::{Measures, read_concentration, read_concentrations, read_mass, read_tolerance};
-
-bounds! {
-    SCALE: "scale division", "kg", 1e-9, 1e3;
-    TOLERANCE: "thermometer tolerance", "K", 0.0, 50.0;
-    WEIGHT: "amount", "kg", 0.0, 1e6;
-    PH: "pH", "", 0.0, 14.0;
-}
+use crate::range::{Bounds, DIVISION, OutOfRange, Range};
+use crate::units::{
+    Mass, Measures, TOLERANCE, Time, read_concentration, read_concentrations, read_duration,
+    read_mass, read_tolerance,
+};
 
 const RECIPE: &[&str] = &[
     "title",
@@ -66,13 +63,6 @@ const CONFIRMED: &[&str] = &["row", "printed", "document", "place", "on"];
 /// The largest document that is read, in bytes. A recipe of a thousand steps is a
 /// twentieth of it.
 pub const LARGEST: usize = 4 << 20;
-
-/// The most components of a document, and ingredients or steps of a component: what is compared pair by pair
-/// stays short.
-const MANY: usize = 1000;
-
-/// The most of what is short in any kitchen: authorities, names, probes, lethalities, accepted rules.
-const FEW: usize = 100;
 
 /// The most readings: as many as a document can hold.
 const READINGS: usize = LARGEST;
@@ -124,7 +114,7 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
     let instruments = keys.table("instruments", INSTRUMENTS, faults);
     let components = keys.items("component", MANY, faults);
     if components.is_empty() {
-        fault(faults, keys.place, "there is no [[component]]: a recipe makes at least one thing");
+        fault(faults, keys.place, validate::NO_COMPONENT);
     }
     let date = date(keys, "date", faults);
     let components: Vec<_> = components
@@ -136,11 +126,7 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
         .collect();
     for (n, component) in components.iter().enumerate() {
         if components.iter().take(n).any(|other| other.name == component.name) {
-            fault(
-                faults,
-                component.place,
-                "two components have this name: a report could not tell them apart",
-            );
+            fault(faults, component.place, validate::SAME_NAME);
         }
     }
     let profile = keys.word("profile", &Profile::ALL, |profile| profile.key, faults);
@@ -224,7 +210,7 @@ fn held_to(keys: &Keys<'_, '_>, profile: Option<&Profile>, faults: &mut Faults) 
     if items.is_empty() && keys.value("profile").is_none() {
         let known: Vec<_> = Authority::ALL.into_iter().map(Authority::key).collect();
         faults.push(Fault {
-            message: "`held_to` is missing: whose rules is the recipe held against?".to_owned(),
+            message: validate::HELD_TO_NOBODY.to_owned(),
             help: Some(format!(
                 "write held_to = [\"us-consumer\"], or a kitchen as profile = \"us/home\"; known: {}",
                 known.join(", ")
@@ -274,11 +260,7 @@ fn refuse_packing_day(component: &Component<'_>, keys: &Keys<'_, '_>, faults: &m
     let Some(packed) = component.packed_on else { return };
     let place = keys.value("packed_on").map_or(keys.place, |value| value.span().into());
     let Some((made, end)) = component.days_of_packing() else {
-        return fault(
-            faults,
-            place,
-            "`packed_on` needs `made_on` beside it: its days count from there",
-        );
+        return fault(faults, place, validate::MADE_ON);
     };
     if packed < made || end.is_some_and(|end| packed > end) {
         let allowed = match end {
@@ -295,15 +277,22 @@ fn inside(bounds: &Bounds, value: f64) -> Result<(), OutOfRange> {
     bounds.check(value).map(|_| ())
 }
 
+/// A weight in bounds.
+fn mass(keys: &Keys<'_, '_>, key: &str, bounds: &Bounds, faults: &mut Faults) -> Option<Mass> {
+    keys.bounded(key, read_mass, |mass| inside(bounds, mass.value), faults)
+}
+
+/// A length of time with its place.
+fn duration(keys: &Keys<'_, '_>, key: &str, faults: &mut Faults) -> Option<Placed<Range<Time>>> {
+    let value = keys.bounded(key, read_duration, validate::lasts, faults)?;
+    let place = keys.value(key).map_or(keys.place, |value| value.span().into());
+    Some(Placed { value, place })
+}
+
 fn instruments(keys: &Keys<'_, '_>, faults: &mut Faults) -> Instruments {
     Instruments {
-        scale: keys.bounded("scale", read_mass, |mass| inside(&SCALE, mass.value), faults),
-        scale_error: keys.bounded(
-            "scale_error",
-            read_mass,
-            |mass| inside(&SCALE, mass.value),
-            faults,
-        ),
+        scale: mass(keys, "scale", &DIVISION, faults),
+        scale_error: mass(keys, "scale_error", &DIVISION, faults),
         thermometer: keys.bounded(
             "thermometer",
             read_tolerance,
@@ -337,30 +326,19 @@ fn component<'i>(
     let accepted = each("accept", ACCEPT, FEW, faults);
     let ingredients: Vec<_> =
         ingredients.iter().map(|keys| ingredient::ingredient(keys, measures, faults)).collect();
-    let holds_meat = food
-        .is_none_or(|food| food.is_meat() || matches!(food, Food::Casseroles | Food::Leftovers));
+    let holds_meat = food.is_none_or(validate::holds_meat);
     for meat in ingredients.iter().filter(|i| i.kind == Kind::Meat && !holds_meat) {
-        let message =
-            "an ingredient of kind \"meat\" in a food that holds none: what class of food is it?";
-        fault(faults, meat.place, message);
+        fault(faults, meat.place, validate::NO_MEAT);
     }
     for belly in ingredients.iter().filter(|i| i.skin_on.is_some()) {
         if food.is_some_and(|food| food != Food::Bacon) || belly.kind != Kind::Meat {
-            fault(
-                faults,
-                belly.place,
-                "`skin` belongs to the meat of a component whose food is bacon",
-            );
+            fault(faults, belly.place, validate::SKIN);
         }
     }
     let steps: Vec<_> = steps.iter().filter_map(|keys| step::step(keys, date, faults)).collect();
     let raw = keys.yes("raw", faults).unwrap_or(false);
-    if let Some(to) = steps.iter().filter(|step| step.kind.heats()).find_map(|step| step.to)
-        && raw
-    {
-        let message =
-            "what is sold raw is not cooked to an inside temperature: drop `raw`, or this `to`";
-        fault(faults, to.place, message);
+    if let Some((_, to)) = validate::cooked_to(&steps).filter(|_| raw) {
+        fault(faults, to.place, validate::RAW);
     }
     let analysed = keys.table("analysis", cure::ANALYSIS, faults);
     let component = Component {
@@ -372,7 +350,7 @@ fn component<'i>(
         ingredients,
         cured_as: products(keys, "cured_as", product_keys, "curing", faults),
         cure: keys.table("cure", cure::CURE, faults).map(|keys| cure::cure(&keys, faults)),
-        finished: keys.bounded("finished", read_mass, |mass| inside(&WEIGHT, mass.value), faults),
+        finished: mass(keys, "finished", &PIECE, faults),
         analysis: analysed
             .as_ref()
             .map_or_else(Analysis::default, |keys| cure::analysis(keys, faults)),
@@ -394,7 +372,7 @@ fn component<'i>(
         recorded_in: keys
             .table("recorded_in", record::RECORDED_IN, faults)
             .and_then(|keys| record::recorded_in(&keys, faults)),
-        piece: keys.bounded("piece", read_mass, |mass| inside(&WEIGHT, mass.value), faults),
+        piece: mass(keys, "piece", &PIECE, faults),
         made_on: self::date(keys, "made_on", faults),
         packed_on: self::date(keys, "packed_on", faults),
         accepted: accepted.iter().filter_map(|keys| self::accepted(keys, faults)).collect(),

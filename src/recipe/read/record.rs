@@ -1,17 +1,12 @@
 use toml::de::DeValue;
 
-use super::{FEW, inside};
+use super::inside;
 use crate::cook::{Aim, Resistance};
-use crate::range::bounds;
 use crate::recipe::document::RecordFile;
 use crate::recipe::keys::{Faults, Keys, fault};
+use crate::recipe::validate::{FEW, INTERVAL, LOGS, NOT_FORWARD};
 use crate::trace::{Point, TimeColumn};
 use crate::units::{Scale, read_duration, read_temperature, read_tolerance};
-
-bounds! {
-    LOGS: "reduction", "log", 0.0, 100.0;
-    INTERVAL: "interval of a logger", "s", 0.001, 900.0;
-}
 
 pub(super) const RECORD: &[&str] = &["after", "inside"];
 pub(super) const RECORDED_IN: &[&str] =
@@ -106,11 +101,7 @@ pub(super) fn record(rows: &[Keys<'_, '_>], faults: &mut Faults) -> Vec<Point> {
         }
         let after = after.low();
         if record.last().is_some_and(|last| last.seconds() >= after.value) {
-            fault(
-                faults,
-                keys.place,
-                "a record runs forward: this time is not after the one before",
-            );
+            fault(faults, keys.place, NOT_FORWARD);
             continue;
         }
         match Point::new(after, inside) {

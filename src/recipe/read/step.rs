@@ -1,48 +1,16 @@
-use super::{PH, percent};
+use super::{duration, percent};
 use crate::cite::Date;
 use crate::cook::{Moisture, air};
 use crate::recipe::document::{Step, StepKind};
 use crate::recipe::keys::{Fault, Faults, Keys, fault, nearest};
+use crate::recipe::validate::{self, belongs};
+use crate::shelf::PH;
 use crate::store::{Thawing, chart_keys, chart_row};
-use crate::units::{read_duration, read_temperature};
+use crate::units::read_temperature;
 
 pub(super) const STEP: &[&str] = &[
     "do", "at", "for", "to", "hold", "come_up", "humidity", "wet_bulb", "moisture", "ph", "like",
     "vacuum", "how",
-];
-
-const HEATS: &[StepKind] = &[StepKind::Smoke, StepKind::Cook, StepKind::Hold];
-const AIR: &[StepKind] =
-    &[StepKind::Smoke, StepKind::Cook, StepKind::Hold, StepKind::ColdSmoke, StepKind::Ferment];
-
-const ALL_BUT_OPEN: &[StepKind] = &[
-    StepKind::Hold,
-    StepKind::Ferment,
-    StepKind::Smoke,
-    StepKind::ColdSmoke,
-    StepKind::Cook,
-    StepKind::Rest,
-    StepKind::Chill,
-    StepKind::Pack,
-    StepKind::Refrigerate,
-    StepKind::Freeze,
-    StepKind::Thaw,
-    StepKind::Serve,
-];
-
-/// Keys that no rule reads but on some steps: elsewhere they would be passed over.
-const BELONGS: [(&str, &[StepKind]); 11] = [
-    ("at", ALL_BUT_OPEN),
-    ("for", ALL_BUT_OPEN),
-    ("to", HEATS),
-    ("hold", HEATS),
-    ("come_up", HEATS),
-    ("moisture", HEATS),
-    ("humidity", AIR),
-    ("wet_bulb", AIR),
-    ("like", &[StepKind::Refrigerate, StepKind::Freeze]),
-    ("vacuum", &[StepKind::Pack]),
-    ("how", &[StepKind::Thaw]),
 ];
 
 pub(super) fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults) -> Option<Step> {
@@ -67,43 +35,30 @@ pub(super) fn step(keys: &Keys<'_, '_>, date: Option<Date>, faults: &mut Faults)
     let step = Step {
         kind: kind?,
         at: keys.placed("at", read_temperature, faults),
-        time: keys.placed("for", read_duration, faults),
+        time: duration(keys, "for", faults),
         to: keys.placed("to", read_temperature, faults),
-        hold: keys.placed("hold", read_duration, faults),
+        hold: duration(keys, "hold", faults),
         humidity: humidity(keys, faults),
         moisture: keys.word("moisture", &Moisture::ALL, Moisture::key, faults),
         ph: keys.plain_number("ph", &PH, faults),
-        come_up: keys.placed("come_up", read_duration, faults),
+        come_up: duration(keys, "come_up", faults),
         like,
         vacuum: keys.yes("vacuum", faults).unwrap_or(false),
         how: keys.word("how", &Thawing::ALL, Thawing::key, faults),
         place: keys.place,
     };
     refuse_misplaced(keys, step.kind, faults);
-    if let (Some(Thawing::Microwave | Thawing::Cooking), Some(place)) =
-        (step.how, step.at.map(|at| at.place).or(step.time.map(|time| time.place)))
-    {
-        fault(
-            faults,
-            place,
-            "a thaw by the microwave or by cooking is part of the cook: it has no `at` and no `for`",
-        );
+    if let Some(place) = validate::thaw_of_its_own(&step) {
+        fault(faults, place, validate::PART_OF_THE_COOK);
     }
-    if let (Some(at), Some(to)) = (step.at, step.to)
-        && step.kind.heats()
-        && at.value < to.value
-    {
-        fault(
-            faults,
-            to.place,
-            "the inside cannot get hotter than what is around it: `to` is above `at`",
-        );
+    if let Some(to) = validate::above_its_air(&step) {
+        fault(faults, to.place, validate::ABOVE_AT);
     }
     Some(step)
 }
 
 fn refuse_misplaced(keys: &Keys<'_, '_>, kind: StepKind, faults: &mut Faults) {
-    let belongs = |name: &str| BELONGS.into_iter().find(|(key, _)| *key == name);
+    let belongs = |key| Some((key, belongs(key)?));
     for (key, kinds) in keys.names().filter_map(belongs) {
         let Some(value) = keys.value(key).filter(|_| !kinds.contains(&kind)) else { continue };
         let kinds: Vec<_> = kinds.iter().map(|kind| format!("\"{}\"", kind.key())).collect();

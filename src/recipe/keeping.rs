@@ -6,7 +6,7 @@ use super::check::{analysed_brine, is_warm, warms};
 use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill;
-use crate::finding::{Finding, Place, Placed};
+use crate::finding::{Finding, Place, Placed, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::shelf::{self, Packed};
@@ -21,12 +21,14 @@ impl Recipe<'_> {
         let cooked_at = component.last_cook();
         let mut vacuum = false;
         let mut kept: [Option<Range<Time>>; 2] = [None, None];
+        let mut refrigerated: Option<Keeping> = None;
+        let mut cooled = false;
         // Its own rule names the row.
         let fresh = fresh_sauce(component);
         for (n, step) in component.steps.iter().enumerate() {
             if cooked_at == Some(n) {
                 // What is cooked has days of its own.
-                kept = [None, None];
+                (kept, refrigerated) = ([None, None], None);
             }
             vacuum = step.leaves_airless(vacuum);
             let (cold, kept) = match (step.kind, &mut kept) {
@@ -34,8 +36,13 @@ impl Recipe<'_> {
                 (StepKind::Freeze, [_, kept]) => (Cold::Freezer, kept),
                 _ => {
                     let cooked = cooked_at.is_some_and(|cook| n > cook);
-                    if waits_for_days(step) && (cooked || !ripens_in_the_cold(component)) {
-                        report(store::kept_otherwise(step.place));
+                    // The first chill after a cook, of a day at most, is its cooling.
+                    let cools = cooked && !cooled && is_a_cooling(step);
+                    cooled |= cools;
+                    let ripens = !cooked && ripens_in_the_cold(component);
+                    if waits_in_the_cold(step) && !cools && !ripens {
+                        let [kept, _] = &mut kept;
+                        self.check_waiting(step, kept, refrigerated.as_ref(), report);
                     }
                     continue;
                 }
@@ -61,6 +68,9 @@ impl Recipe<'_> {
                 mixed: component.holds(&MIXED),
                 place: step.place,
             };
+            if cold == Cold::Refrigerator {
+                refrigerated = Some(keeping);
+            }
             for &authority in &self.held_to {
                 // The analysis is of the finished food.
                 if keeping.raw || component.needs_none(authority).is_none() {
@@ -78,6 +88,44 @@ impl Recipe<'_> {
             }
         }
         self.check_date_mark(component, report);
+    }
+
+    /// Time in the cold by another name than refrigerating. It counts with the days in the refrigerator, and is judged
+    /// like them where the food was in one. `kept` is how long it was cold so far.
+    fn check_waiting(
+        &self,
+        step: &Step,
+        kept: &mut Option<Range<Time>>,
+        refrigerated: Option<&Keeping>,
+        report: &mut impl FnMut(Finding),
+    ) {
+        let Some(time) = step.time.or(step.hold) else {
+            // A chill of no stated length is its cooling, and what is packed or served takes no days.
+            if step.kind == StepKind::Hold {
+                report(store::kept_otherwise(step.place));
+            }
+            return;
+        };
+        let sum = kept.map_or(Some(time.value), |kept| kept.plus(time.value).ok());
+        *kept = sum;
+        let Some(sum) = sum else { return };
+        if let Some(refrigerated) = refrigerated {
+            let time = Some(Placed { value: sum, place: time.place });
+            let keeping = Keeping { time, place: step.place, ..*refrigerated };
+            let late = |finding: &Finding| {
+                finding.rule.id == "store/fridge-time" && finding.verdict != Verdict::Meets
+            };
+            for &authority in &self.held_to {
+                let mut judged = |finding: Finding| {
+                    if late(&finding) {
+                        report(finding);
+                    }
+                };
+                store::check(&keeping, authority, &mut judged);
+            }
+        } else if sum.high() > days(1.0) {
+            report(store::kept_otherwise(step.place));
+        }
     }
 
     /// Ready to eat and kept cold, without the time in a freezer.
@@ -229,12 +277,17 @@ impl Recipe<'_> {
     }
 }
 
-/// Whether a step that is no refrigerating leaves food in the cold for more than a day.
-fn waits_for_days(step: &Step) -> bool {
+/// Whether a chill lasts no longer than food takes to cool.
+fn is_a_cooling(step: &Step) -> bool {
+    let time = step.time.map(|time| time.value.high());
+    step.kind == StepKind::Chill && time.is_none_or(|time| time <= days(1.0))
+}
+
+/// Whether a step that is no refrigerating leaves food in the cold.
+fn waits_in_the_cold(step: &Step) -> bool {
     use StepKind::{Chill, Hold, Pack, Rest, Serve};
     matches!(step.kind, Chill | Hold | Pack | Rest | Serve)
         && step.at.is_some_and(|at| !is_warm(at.value))
-        && step.lasts().is_some_and(|time| time.high() > days(1.0))
 }
 
 /// Whether days in the cold make it what it is: in its cure, its brine, its acid, or as a cheese.

@@ -156,6 +156,10 @@ pub struct Process<'a> {
 
 const BAND: &ComeUpLimit = &FSIS_COME_UP.value;
 
+/// From this on, in degrees Fahrenheit, air is that of an oven. No document was read for it: a screen, common practice
+/// of hot smoking.
+const AIR_OF_AN_OVEN: f64 = 225.0;
+
 fn fahrenheit(at: Reading) -> f64 {
     at.on(Scale::Fahrenheit).value()
 }
@@ -240,16 +244,34 @@ impl Process<'_> {
         sum(self.slow().map(|stage| Some(least(stage))))
     }
 
+    /// All of its time in air that may be too cool to bring the middle to 130 °F in six hours, or of which nobody says
+    /// how warm it is, where that is longer than they: the middle may be between 50 and 130 °F for as long.
+    fn perhaps_slow(&self) -> Option<Range<Time>> {
+        let cool = |stage: &&Stage| {
+            stage.at.is_none_or(|at| {
+                let at = fahrenheit(at);
+                at > BAND.low_fahrenheit && at < AIR_OF_AN_OVEN
+            })
+        };
+        let none = Range::ordered(seconds(0.0), seconds(0.0));
+        let times = self.stages.iter().filter(cool).map(|stage| stage.time.unwrap_or(none));
+        let time = sum(times.map(Some))?;
+        let long = Limit::AtMost(BAND.most).judge(&time) != Verdict::Meets;
+        long.then(|| Range::ordered(seconds(0.0), time.high()))
+    }
+
     /// Stages in air between 50 and 130 °F before the end of the cook. Over six hours together it is for an
-    /// expert: a screen, not a limit that is broken.
+    /// expert: a screen, not a limit that is broken. A longer cook in hotter air says how long its come-up takes.
     #[must_use]
     pub fn check_slow(&self) -> Option<Finding> {
-        // A time that somebody states counts where it is longer.
-        let time = match (self.in_warm_air(), self.come_up) {
-            (Some(air), Some(said)) if said.high() > air.high() => said,
-            (air, said) => air.or(said)?,
-        };
         let limit = Limit::AtMost(BAND.most);
+        // A record that shows the way up counts like a time that somebody states, where that is longer.
+        let came_up = self.came_up(limit);
+        let longest = |time: Option<Range<Time>>| time.map_or(seconds(0.0), |time| time.high());
+        let (air, perhaps) = (self.in_warm_air(), self.perhaps_slow());
+        let other = came_up.or(perhaps);
+        let time = if longest(other) > longest(air) { other } else { air.or(other) }?;
+        let unsaid = came_up.is_none() && longest(perhaps) > longest(air);
         let finding = |verdict| {
             Finding::new(&SLOW, verdict).limit(limit).row(&FSIS_COME_UP.row).at(self.place)
         };
@@ -258,6 +280,7 @@ impl Process<'_> {
         Some(match limit.judge(&time) {
             Verdict::Meets => finding(Verdict::Meets).found(&time),
             Verdict::Unproven if !said => finding(Verdict::Unproven).missing(UNSAID),
+            Verdict::Unproven if unsaid => finding(Verdict::Unproven).found(&time).missing(CAME_UP),
             _ => finding(Verdict::Unproven).found(&time).missing(SLOWLY),
         })
     }

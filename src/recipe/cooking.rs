@@ -20,9 +20,12 @@ impl Recipe<'_> {
         let hottest = component.steps.get(end);
         // A hold in the cold is no part of the cook. A cold smoke is none either, and warms the food.
         let to_the_end = || component.steps.iter().take(end.saturating_add(1));
-        let on_the_way = |step: &&Step| step.kind == StepKind::ColdSmoke || warms(step);
+        // Nor is a rest between two stages, in which the food is warm still.
+        let on_the_way = |step: &&Step| {
+            matches!(step.kind, StepKind::ColdSmoke | StepKind::Rest) || warms(step)
+        };
         let stage = |step: &Step| Stage {
-            cooks: step.kind != StepKind::ColdSmoke,
+            cooks: !matches!(step.kind, StepKind::ColdSmoke | StepKind::Rest),
             // Air above the band warms nothing out of it where the inside is not to get there.
             at: step.to.filter(|_| step.stays_lukewarm()).or(step.at).map(|at| at.value),
             time: if step.stays_lukewarm() {

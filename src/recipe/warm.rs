@@ -306,7 +306,7 @@ impl Course<'_> {
             && self.component.cooling.is_empty();
         match cools {
             true => Some(HOW_COLD),
-            false => (self.passes(n, step) && takes_time(step)).then_some(HOW_WARM),
+            false => (self.passes(n, step) && takes_time(self.component, step)).then_some(HOW_WARM),
         }
     }
 
@@ -419,7 +419,7 @@ fn unjudged_at(at: Reading, missing: Missing, place: Place) -> Finding {
 }
 
 /// Whether a step without a temperature lets time pass in the warm, for all that it says.
-fn takes_time(step: &Step) -> bool {
+fn takes_time(component: &Component<'_>, step: &Step) -> bool {
     match step.kind {
         // Chilled is chilled by its name, and a cook or a thaw by the fire takes its heat from there.
         StepKind::Chill => false,
@@ -427,8 +427,13 @@ fn takes_time(step: &Step) -> bool {
         StepKind::Thaw if step.how != Some(Thawing::Refrigerator) => true,
         StepKind::Hold => !step.ends_a_cook(),
         StepKind::Ferment => true,
-        // A rest goes on from the fire: of minutes nobody says how warm it is.
-        StepKind::Rest => step.time.is_some_and(|time| !chill::always_short(time.value.high())),
+        // A rest goes on from the fire: of minutes nobody says how warm it is. Many of them are hours.
+        StepKind::Rest => step.time.is_some() && {
+            let rests = component.steps.iter().filter(|step| step.kind == StepKind::Rest);
+            let unsaid = rests.filter(|rest| rest.at.is_none()).filter_map(|rest| rest.time);
+            let all = unsaid.fold(seconds(0.0), |sum, time| sum + time.value.high());
+            !chill::always_short(all)
+        },
         _ => step.time.is_some(),
     }
 }

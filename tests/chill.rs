@@ -13,7 +13,7 @@ use greenweight::finding::{Place, Verdict};
 use greenweight::range::Range;
 use greenweight::shelf::{INTERACTION_A, INTERACTION_B, cell};
 use greenweight::trace::{Point, Segment, Track};
-use greenweight::units::{Reading, Scale, hours, read_tolerance};
+use greenweight::units::{Reading, Scale, TemperatureInterval, hours, read_tolerance};
 use proptest::prelude::*;
 use rstest::rstest;
 
@@ -407,6 +407,7 @@ fn stays(stays: &[(f64, Option<f64>)], authority: Authority) -> Option<Verdict> 
     let stays: Vec<_> = stays
         .iter()
         .map(|&(f, h)| Stay {
+            off: TemperatureInterval::default(),
             at: fahrenheit(f),
             time: h.and_then(|h| Range::exactly(hours(h)).ok()),
             was: Was::Cold,
@@ -584,6 +585,7 @@ fn what_is_kept_too_long_is_mended_to_the_days_before_the_last() {
 #[test]
 fn what_is_hot_is_not_exposed_and_a_stay_of_unknown_length_is_unproven() {
     let stay = |f: f64, h: Option<f64>| Stay {
+        off: TemperatureInterval::default(),
         at: fahrenheit(f),
         time: h.and_then(|h| Range::exactly(hours(h)).ok()),
         was: Was::Hot,

@@ -1,4 +1,4 @@
-use uom::si::f64::Time;
+use uom::si::f64::{TemperatureInterval, Time};
 
 use super::table::WARM_TIME;
 use crate::authority::Authority;
@@ -34,6 +34,8 @@ pub enum Was {
 pub struct Stay {
     /// The temperature.
     pub at: Reading,
+    /// How far the thermometer may be off: at the edge of the cold and of the hot it may be warm.
+    pub off: TemperatureInterval,
     /// For how long, where it is known.
     pub time: Option<Range<Time>>,
     /// What it was before.
@@ -67,6 +69,17 @@ impl WarmTime {
         let (cold, hot) = (self.cold.on(at.scale()), self.hot.on(at.scale()));
         Limit::AtMost(cold).met_by(at) == Some(false)
             && Limit::AtLeast(hot).met_by(at) == Some(false)
+    }
+
+    /// How long a stay is warm: of one that may be, and is not by its reading, up to all of its time. `Some(None)`
+    /// where its time is not known.
+    fn of(&self, stay: &Stay) -> Option<Option<Range<Time>>> {
+        if self.warm(stay.at) {
+            return Some(stay.time);
+        }
+        let known = stay.at.within(stay.off).ok()?;
+        let perhaps = self.warm(known.low()) || self.warm(known.high());
+        perhaps.then(|| stay.time.map(|time| Range::ordered(seconds(0.0), time.high())))
     }
 
     fn time(&self) -> Time {
@@ -145,8 +158,8 @@ fn of_side(
     let rows = || rows(authority).filter(|row| row.value.was == was);
     let first = rows().next()?;
     let of_side = |stay: &&Stay| was.is_none_or(|was| stay.was == was);
-    let warm = || stays.iter().filter(of_side).filter(|stay| first.value.warm(stay.at));
-    let hottest = warm().map(|stay| stay.at).reduce(|a, b| if b > a { b } else { a })?;
+    let warm = || stays.iter().filter(of_side).filter_map(|s| Some((s.at, first.value.of(s)?)));
+    let hottest = warm().map(|(at, _)| at).reduce(|a, b| if b > a { b } else { a })?;
     // The strictest row that is for this air; of the Food Code, the longest.
     let by_code = authority.is_food_code();
     let serving = rows().filter(|row| row.value.serves(hottest));
@@ -157,8 +170,8 @@ fn of_side(
     let limit = row.value.most;
     let finding = |verdict| Finding::new(&WARM, verdict).limit(limit).row(&row.row).at(place);
     let mut total: Option<Range<Time>> = None;
-    for stay in warm() {
-        let Some(time) = stay.time else {
+    for (_, time) in warm() {
+        let Some(time) = time else {
             return Some(finding(Verdict::Unproven).missing(HOW_LONG));
         };
         total = Some(total.map_or(time, |total| together(total, time)));

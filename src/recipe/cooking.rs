@@ -21,9 +21,8 @@ impl Recipe<'_> {
         // A hold in the cold is no part of the cook. A cold smoke is none either, and warms the food.
         let to_the_end = || component.steps.iter().take(end.saturating_add(1));
         // Nor is a rest between two stages, in which the food is warm still.
-        let on_the_way = |step: &&Step| {
-            matches!(step.kind, StepKind::ColdSmoke | StepKind::Rest) || warms(step)
-        };
+        let on_the_way =
+            |step: &&Step| matches!(step.kind, StepKind::ColdSmoke | StepKind::Rest) || warms(step);
         let stage = |step: &Step| Stage {
             cooks: !matches!(step.kind, StepKind::ColdSmoke | StepKind::Rest),
             // Air above the band warms nothing out of it where the inside is not to get there.

@@ -1,3 +1,5 @@
+use uom::si::f64::TemperatureInterval;
+
 use super::check::{chills, compare, end_of_cook, is_warm};
 use super::document::{Component, Recipe, Step, StepKind};
 use crate::authority::Authority;
@@ -121,6 +123,7 @@ impl Recipe<'_> {
         let needs_none = self.held_to.iter().any(|&a| component.needs_none(a).is_some());
         Course {
             component,
+            thermometer: self.instruments.thermometer.unwrap_or_default(),
             held_to: &self.held_to,
             cooked_at,
             made_at: cooked_at.or_else(|| steps.clone().rposition(makes)),
@@ -247,6 +250,8 @@ impl Counted {
 /// What of a component decides how its stays are counted.
 struct Course<'r> {
     component: &'r Component<'r>,
+    /// How far the thermometer may be off.
+    thermometer: TemperatureInterval,
     held_to: &'r [Authority],
     cooked_at: Option<usize>,
     /// The step that makes it what it is: the end of its cook, or the last that heats, smokes or ferments it.
@@ -323,6 +328,7 @@ impl Course<'_> {
         let hot = self.cooked(n) && !self.chilled(n);
         Warm {
             stay: Stay {
+                off: self.thermometer,
                 at: step.to.filter(|_| step.stays_lukewarm()).unwrap_or(at).value,
                 time: step.lasts(),
                 was: if hot { Was::Hot } else { Was::Cold },
@@ -428,12 +434,14 @@ fn takes_time(component: &Component<'_>, step: &Step) -> bool {
         StepKind::Hold => !step.ends_a_cook(),
         StepKind::Ferment => true,
         // A rest goes on from the fire: of minutes nobody says how warm it is. Many of them are hours.
-        StepKind::Rest => step.time.is_some() && {
-            let rests = component.steps.iter().filter(|step| step.kind == StepKind::Rest);
-            let unsaid = rests.filter(|rest| rest.at.is_none()).filter_map(|rest| rest.time);
-            let all = unsaid.fold(seconds(0.0), |sum, time| sum + time.value.high());
-            !chill::always_short(all)
-        },
+        StepKind::Rest => {
+            step.time.is_some() && {
+                let rests = component.steps.iter().filter(|step| step.kind == StepKind::Rest);
+                let unsaid = rests.filter(|rest| rest.at.is_none()).filter_map(|rest| rest.time);
+                let all = unsaid.fold(seconds(0.0), |sum, time| sum + time.value.high());
+                !chill::always_short(all)
+            }
+        }
         _ => step.time.is_some(),
     }
 }

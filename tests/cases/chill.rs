@@ -12,7 +12,7 @@ use greenweight::shelf::{
     check_pack,
 };
 use greenweight::trace::{Point, Track};
-use greenweight::units::{Reading, Scale, days, hours, read_tolerance};
+use greenweight::units::{Reading, Scale, TemperatureInterval, days, hours, read_tolerance};
 use serde_json::json;
 
 use super::case::{Answer, Case};
@@ -145,7 +145,12 @@ pub fn warm(case: &Case) -> Answer {
     let authority = Authority::from_key(case.word("authority")).unwrap();
     let time = Range::exactly(hours(case.number("hours"))).ok();
     let was = if case.maybe_word("was") == Some("hot") { Was::Hot } else { Was::Cold };
-    let stays = [Stay { at: case.reading("temperature").unwrap(), time, was }];
+    let stays = [Stay {
+        at: case.reading("temperature").unwrap(),
+        off: TemperatureInterval::default(),
+        time,
+        was,
+    }];
     verdict_of(chill::warm(&stays, authority, Place::default()))
 }
 
@@ -153,6 +158,7 @@ pub fn ready_to_eat(case: &Case) -> Answer {
     let stay = |stay: &str| {
         let (time, f) = stay.split_once('@').unwrap();
         Stay {
+            off: TemperatureInterval::default(),
             at: Reading::new(f.parse().unwrap(), Scale::Fahrenheit).unwrap(),
             time: Range::exactly(hours(time.parse().unwrap())).ok(),
             was: Was::Cold,

@@ -40,9 +40,15 @@ impl Recipe<'_> {
                     let cools = cooked && !cooled && is_a_cooling(step);
                     cooled |= cools;
                     let ripens = !cooked && ripens_in_the_cold(component);
-                    if waits_in_the_cold(step) && !cools && !ripens {
+                    let waits = match step.kind {
+                        StepKind::Thaw if cooked => thawed_in_the_cold(component, step),
+                        StepKind::Thaw => None,
+                        _ if cools || ripens => None,
+                        _ => waits_in_the_cold(step),
+                    };
+                    if let Some(time) = waits {
                         let [kept, _] = &mut kept;
-                        self.check_waiting(step, kept, refrigerated.as_ref(), report);
+                        self.check_waiting(time, step.place, kept, refrigerated.as_ref(), report);
                     }
                     continue;
                 }
@@ -94,24 +100,19 @@ impl Recipe<'_> {
     /// like them where the food was in one. `kept` is how long it was cold so far.
     fn check_waiting(
         &self,
-        step: &Step,
+        time: Option<Range<Time>>,
+        place: Place,
         kept: &mut Option<Range<Time>>,
         refrigerated: Option<&Keeping>,
         report: &mut impl FnMut(Finding),
     ) {
-        let Some(time) = step.time.or(step.hold) else {
-            // A chill of no stated length is its cooling, and what is packed or served takes no days.
-            if step.kind == StepKind::Hold {
-                report(store::kept_otherwise(step.place));
-            }
-            return;
-        };
-        let sum = kept.map_or(Some(time.value), |kept| kept.plus(time.value).ok());
+        let Some(time) = time else { return report(store::kept_otherwise(place)) };
+        let sum = kept.map_or(Some(time), |kept| kept.plus(time).ok());
         *kept = sum;
         let Some(sum) = sum else { return };
         if let Some(refrigerated) = refrigerated {
-            let time = Some(Placed { value: sum, place: time.place });
-            let keeping = Keeping { time, place: step.place, ..*refrigerated };
+            let keeping =
+                Keeping { time: Some(Placed { value: sum, place }), place, ..*refrigerated };
             let late = |finding: &Finding| {
                 finding.rule.id == "store/fridge-time" && finding.verdict != Verdict::Meets
             };
@@ -124,7 +125,7 @@ impl Recipe<'_> {
                 store::check(&keeping, authority, &mut judged);
             }
         } else if sum.high() > days(1.0) {
-            report(store::kept_otherwise(step.place));
+            report(store::kept_otherwise(place));
         }
     }
 
@@ -283,11 +284,22 @@ fn is_a_cooling(step: &Step) -> bool {
     step.kind == StepKind::Chill && time.is_none_or(|time| time <= days(1.0))
 }
 
-/// Whether a step that is no refrigerating leaves food in the cold.
-fn waits_in_the_cold(step: &Step) -> bool {
+/// How long a step that is no refrigerating leaves food in the cold, `Some(None)` where it does not say; `None` where
+/// it does not leave it there.
+fn waits_in_the_cold(step: &Step) -> Option<Option<Range<Time>>> {
     use StepKind::{Chill, Hold, Pack, Rest, Serve};
-    matches!(step.kind, Chill | Hold | Pack | Rest | Serve)
-        && step.at.is_some_and(|at| !is_warm(at.value))
+    let cold = matches!(step.kind, Chill | Hold | Pack | Rest | Serve)
+        && step.at.is_some_and(|at| !is_warm(at.value));
+    let time = step.time.or(step.hold).map(|time| time.value);
+    // A chill of no stated length is its cooling, and what is packed or served takes no days.
+    (cold && (time.is_some() || step.kind == StepKind::Hold)).then_some(time)
+}
+
+/// How long what is cooked lies thawed in a refrigerator before its thaw is over.
+fn thawed_in_the_cold(component: &Component<'_>, step: &Step) -> Option<Option<Range<Time>>> {
+    let time = step.time.filter(|_| step.how == Some(Thawing::Refrigerator))?;
+    let left = store::left_thawed(time.value, component.piece);
+    (left.high() > seconds(0.0)).then_some(Some(left))
 }
 
 /// Whether days in the cold make it what it is: in its cure, its brine, its acid, or as a cheese.

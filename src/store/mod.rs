@@ -46,6 +46,8 @@ pub use freezing::{
 };
 pub use sauce::{FRESH_SAUCE, GarlicInOil, Sauce, check_sauce, garlic_in_oil};
 pub use table::*;
+#[cfg(feature = "recipe")]
+pub(crate) use thaw::left_thawed;
 pub use thaw::{
     Afterwards, Thaw, ThawBird, Thawing, check_thaw, says_thawing, thaw_time, thaw_turkey,
 };

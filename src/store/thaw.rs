@@ -58,6 +58,10 @@ const HOW_WARM: Missing = Missing::new(
     "that the water is cold",
     "use cold tap water; how cold is printed for shops alone, and stands in for homes",
 );
+const THAWED_LONG: Missing = Missing::new(
+    "that it is cooked as soon as it is thawed: no bird takes so long in cold water",
+    "thaw it in the refrigerator, or take it out of the water when it is thawed and cook it",
+);
 const OPEN: Missing = Missing::new(
     "that the pack is opened before it thaws",
     "write a step with do = \"open\" before it",
@@ -256,6 +260,14 @@ fn at_once(thaw: &Thaw, row: &'static Row, report: &mut impl FnMut(Finding)) {
 /// How cold the water is, in a home: "cold tap water" is all that is printed for them.
 fn at_home_in_water(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
     let row = &THAW_FOOD_CODE_WATER;
+    // Longer than the heaviest bird takes is a stay in water, and no thaw.
+    if let (Some(heaviest), Some(time)) = (THAW_TURKEY.last(), thaw.time) {
+        let limit = Limit::AtMost(heaviest.value.cold_water.1);
+        let finding = Finding::new(&THAW, Verdict::Unproven).limit(limit).found(&time);
+        if limit.judge(&time) != Verdict::Meets {
+            report(finding.row(&heaviest.row).missing(THAWED_LONG).at(thaw.place));
+        }
+    }
     if let Some(at) = thaw.at {
         let finding = Finding::at_or_below(&THAW, row.value, &row.row, at, thaw.thermometer);
         report(match finding.verdict {
@@ -354,7 +366,7 @@ fn soon_used(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
 
 /// How long a piece lies thawed before its thaw is over. One of unknown weight may take as short, or as long,
 /// as any whose time is printed.
-fn left_thawed(time: Range<Time>, piece: Option<Mass>) -> Range<Time> {
+pub(crate) fn left_thawed(time: Range<Time>, piece: Option<Mass>) -> Range<Time> {
     let none = Time::default();
     let printed = THAW_TURKEY.iter().map(|row| row.value.refrigerator);
     let (least, longest) =

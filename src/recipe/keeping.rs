@@ -230,8 +230,11 @@ impl Recipe<'_> {
         let eaten_at_once =
             component.steps.last().is_some_and(served) && component.steps.iter().all(at_once);
         let cooked = component.raw || component.steps.iter().any(Step::ends_a_cook);
-        // What is cooked and no sauce merely holds a spoon of oil.
-        if eaten_at_once || (cooked && component.food != Food::Sauce) {
+        let oil = component.holds(&[Kind::Oil]) && self.lies_in_oil(component);
+        let garlic_or_herbs = component.holds(&[Kind::RawGarlic, Kind::FreshHerbs]);
+        // What is cooked and no sauce merely holds a spoon of oil, unless garlic lies in it.
+        let fresh = component.food == Food::Sauce || !cooked;
+        if eaten_at_once || !(fresh || (oil && garlic_or_herbs)) {
             return;
         }
         let kept = kept_cold(component.steps.iter());
@@ -244,16 +247,22 @@ impl Recipe<'_> {
             Some(if b.value > a.value { b } else { a })
         };
         let sauce = Sauce {
-            oil: component.holds(&[Kind::Oil]) && self.lies_in_oil(component),
-            garlic_or_herbs: component.holds(&[Kind::RawGarlic, Kind::FreshHerbs]),
-            dairy: component.holds(&[Kind::Yogurt, Kind::Cream]),
+            oil,
+            garlic_or_herbs,
+            dairy: fresh && component.holds(&[Kind::Yogurt, Kind::Cream]),
             cooked,
             kept: kept.map_or(none, |(time, _)| time),
             at: stays.map(|step| step.at).reduce(warmer).flatten(),
             thermometer: self.instruments.thermometer,
             place: component.place,
         };
-        store::check_sauce(&sauce, report);
+        // Garlic that was acidified may keep: no row of it is held here, and nothing is broken by it.
+        let of = component.proximates;
+        let acid = shelf::may_need_none(of.water_activity, of.ph);
+        store::check_sauce(&sauce, &mut |finding| {
+            let broken = finding.verdict == Verdict::Breaks;
+            report(if acid && broken { finding.softened(store::ACIDIFIED) } else { finding });
+        });
     }
 
     /// Whether garlic and herbs may lie in the oil: not where what else is in it surely outweighs the oil, as in a

@@ -33,6 +33,11 @@ const DRYING: Missing = Missing::new(
     "have the process checked by someone licensed to; an analysis of water activity and pH may show that it needs neither time nor temperature",
 );
 
+const KEEPS: Missing = Missing::new(
+    "a row of this authority for food that keeps by its water activity or its pH",
+    "have the process and the analysis checked by someone licensed to; shops in the United States are held to us-food-code-2022, which has a table",
+);
+
 /// The rule about time that no room has a clock for.
 pub(super) const RULES: [Rule; 1] = [WARM];
 
@@ -219,12 +224,20 @@ fn check_clocks(
         Counted::ByAll => stable.is_none() || !stay.finished,
         counted => !code && counted.by_others(),
     };
+    // An analysis of the finished food may show that it keeps, and this authority holds no row for it.
+    let of = course.component.proximates;
+    let keeps = shelf::may_need_none(of.water_activity, of.ph)
+        && stays.iter().filter(counts).all(|stay| stay.finished || !is_warm(stay.stay.at));
+    let softened = |finding: Finding| match finding.verdict {
+        Verdict::Breaks if keeps => finding.softened(KEEPS),
+        _ => finding,
+    };
     let (counted, at) = told(stays.iter().filter(counts), place);
-    chill::warm(&counted, authority, at).into_iter().for_each(&mut *report);
+    chill::warm(&counted, authority, at).map(softened).into_iter().for_each(&mut *report);
     if chill::says_exposure(authority) {
         let (ready, at) = told(stays.iter().filter(|stay| stay.ready), place);
         let found = chill::ready_to_eat(&ready, course.cooked_at.is_some(), at);
-        found.into_iter().for_each(&mut *report);
+        found.map(softened).into_iter().for_each(&mut *report);
     }
 }
 
@@ -368,9 +381,11 @@ impl Course<'_> {
         }
     }
 
-    /// Whether its time is that of a cold smoke: every smoke of cheese is one.
+    /// Whether its time is that of a cold smoke: every smoke of cheese is one, and that of cured meat that is sold raw.
     fn smokes(&self, step: &Step) -> bool {
-        self.component.is_smoked_cold(step) && !self.component.food.is_meat()
+        let Component { food, raw, .. } = *self.component;
+        let stays_raw = raw && self.component.cure.is_some() && step.kind == StepKind::Smoke;
+        stays_raw || (self.component.is_smoked_cold(step) && !food.is_meat())
     }
 
     /// What is cured or fermented and never cooked dries by rules of its own.

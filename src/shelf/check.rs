@@ -228,6 +228,15 @@ pub fn needs_none(
     (authority.is_food_code() && cell.value.needs_none).then_some(cell)
 }
 
+/// Whether the Food Code would ask neither time nor temperature of a food by what is known of it, the rest taken at its
+/// worst: whoever else is asked, hours in the warm break nothing then, and are not proven.
+#[must_use]
+pub fn may_need_none(activity: Option<f64>, ph: Option<f64>) -> bool {
+    let known = activity.is_some() || ph.is_some();
+    let (activity, ph) = (activity.unwrap_or(1.0), ph.unwrap_or(7.0));
+    known && needs_none(Some(activity), Some(ph), Authority::UsFoodCode2022).is_some()
+}
+
 /// The finding on a food that needs neither.
 #[must_use]
 pub fn stable(cell: &'static Cited<Cell>, place: Place) -> Finding {

@@ -18,7 +18,9 @@ use crate::cite::Cited;
 use crate::finding::Limit;
 use crate::range::{OutOfRange, against, bounds};
 
-pub use check::{CookChill, Packed, RULES, check_pack, needs_none, says_pack_life, stable};
+pub use check::{
+    CookChill, Packed, RULES, check_pack, may_need_none, needs_none, says_pack_life, stable,
+};
 pub use table::*;
 
 bounds! {

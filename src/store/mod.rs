@@ -46,11 +46,11 @@ pub use freezing::{
 };
 pub use sauce::{FRESH_SAUCE, GarlicInOil, Sauce, check_sauce, garlic_in_oil};
 pub use table::*;
-#[cfg(feature = "recipe")]
-pub(crate) use thaw::left_thawed;
 pub use thaw::{
     Afterwards, Thaw, ThawBird, Thawing, check_thaw, says_thawing, thaw_time, thaw_turkey,
 };
+#[cfg(feature = "recipe")]
+pub(crate) use {sauce::ACIDIFIED, thaw::left_thawed};
 
 /// How long a food keeps in a refrigerator: a limit. It does not compare with
 /// [`FreezerTime`], which is advice about quality.

@@ -15,6 +15,11 @@ pub(super) const FRESH: Rule = Rule::new(
     Force::Safety,
 );
 
+#[cfg(feature = "recipe")]
+pub(crate) const ACIDIFIED: Missing = Missing::new(
+    "a row for garlic or herbs that were acidified: the days are those of fresh ones",
+    "have the process and the analysis checked by someone licensed to, or keep it no longer than fresh garlic",
+);
 const COLD: Missing = Missing::new(
     "that it is kept cold, how cold, and for how long",
     "write a step with do = \"refrigerate\", at and for",

@@ -100,3 +100,27 @@ fn no_example_meets_by_memory() {
     }
     assert!(met > 100, "{met}");
 }
+
+/// The slower schedule of cured meat was reported; how much of an accelerator it asks for is from memory.
+#[test]
+fn a_condition_from_memory_proves_nothing_until_it_is_confirmed() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/judged/documents/q03.toml");
+    let text = std::fs::read_to_string(path).unwrap();
+    let confirmed = "[[confirmed]]\nrow = \"chill/cured-conditions/option-3\"\n\
+        printed = \"at least 100 ppm ingoing nitrite and at least 250 ppm ingoing erythorbate or ascorbate\"\n\
+        document = \"an invented copy of the guideline\"\nplace = \"option 3\"\non = 2026-11-20\n";
+    let cooling = |text: &str| {
+        let found = Recipe::read(text).expect("it is read").check();
+        let of = found.iter().filter(|checked| checked.finding.rule.id == "chill/cooling");
+        of.map(|checked| checked.finding.verdict).collect::<Vec<_>>()
+    };
+    assert_eq!(cooling(&text), [Verdict::Unproven]);
+    assert_eq!(cooling(&format!("{text}\n{confirmed}")), [Verdict::Meets]);
+}
+
+#[test]
+fn a_row_is_confirmed_once() {
+    let twice = confirmed("60 mg/kg expressed as NaNO2").repeat(2);
+    let faults = Recipe::read(&danish("15 g", &twice)).expect_err("it is refused").faults;
+    assert_eq!(faults.len(), 1, "{faults:?}");
+}

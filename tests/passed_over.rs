@@ -333,3 +333,110 @@ fn rows_of_a_slow_cooling_count_whatever_was_cooked(#[case] food: &str, #[case] 
     assert_eq!(cooling("us-food-code-2022", &[food, cook, SLOW, &chill]), [Verdict::Breaks]);
     assert_eq!(cooling("us-consumer", &[food, cook, SLOW, &chill]), [Verdict::Unproven]);
 }
+
+/// So many steps of one kind, each for so long.
+fn split(what: &str, more: &str, hours: u32, parts: u32) -> String {
+    step(what, &format!("{more}\nfor = \"{} min\"", hours * 60 / parts)).repeat(parts as usize)
+}
+
+const COLD: &str = "at = \"37 °F\"";
+const KEPT: &str = "like = \"leftovers/meat-or-poultry\"";
+
+// Cooked meat keeps four days by the chart. Days under other names are days, in one stay or in ten.
+#[rstest]
+#[case::held("hold")]
+#[case::served_cold("serve")]
+#[case::packed("pack")]
+#[case::chilled_again("chill")]
+fn time_in_the_cold_counts_whatever_it_is_called_and_however_it_is_split(#[case] what: &str) {
+    let fridge = |days: u8| step("refrigerate", &format!("{COLD}\nfor = \"{days} days\"\n{KEPT}"));
+    let chill = step("chill", &format!("{COLD}\nfor = \"6 h\""));
+    for parts in [1, 2, 10] {
+        let more = split(what, COLD, 50, parts);
+        let alone = open("us-consumer", &[PORK, COOK, &chill, &more]).expect("it is read");
+        assert!(alone.contains(&"store/fridge-time"), "{what}, {parts}: {alone:?}");
+        for order in [[fridge(3), more.clone()], [more, fridge(3)]] {
+            let found = open("us-consumer", &[PORK, COOK, &chill, &order.concat()]);
+            let mut found = found.expect("it is read");
+            found.dedup();
+            assert_eq!(found, ["store/fridge-time"], "{what}, {parts}");
+        }
+    }
+    let little = split(what, COLD, 4, 2);
+    let open = open("us-consumer", &[PORK, COOK, &chill, &fridge(3), &little]);
+    assert_eq!(open, Some(Vec::new()), "{what}");
+}
+
+#[test]
+fn a_hold_in_the_cold_says_how_long() {
+    let hold = step("hold", COLD);
+    assert_eq!(open("us-consumer", &[PORK, &hold, COOK]), Some(vec!["store/fridge-time"]));
+}
+
+// Six hours between 50 and 130 °F, whoever is named.
+#[rstest]
+#[case::in_air_of_130("smoke", "at = \"130 °F\"")]
+#[case::in_air_of_180("cook", "at = \"180 °F\"")]
+#[case::nobody_says_how_warm("smoke", "")]
+fn a_long_cook_says_how_long_its_way_up_takes(#[case] what: &str, #[case] more: &str) {
+    let end = "[[component.step]]\ndo = \"cook\"\nat = \"300 °F\"\nto = \"170 °F\"\nhold = \"3 min\"\ncome_up = \"4 h\"\n[[component.step]]\ndo = \"rest\"\nfor = \"10 min\"\n";
+    for held_to in ["us-consumer", "us-food-code-2022", "canada"] {
+        for parts in [1, 4] {
+            let long = split(what, more, 12, parts);
+            let found = open(held_to, &[PORK, &long, COOK]);
+            assert_eq!(found, Some(vec!["cook/slow-stages"]), "{held_to}, {parts}");
+            let short = split(what, more, 4, parts);
+            assert_eq!(
+                open(held_to, &[PORK, &short, COOK]),
+                Some(Vec::new()),
+                "{held_to}, {parts}"
+            );
+        }
+        // Stated, it is judged.
+        let hot = split("cook", "at = \"225 °F\"", 12, 1);
+        assert_eq!(open(held_to, &[PORK, &hot, end]), Some(Vec::new()), "{held_to}");
+    }
+}
+
+#[test]
+fn rests_are_added_up_after_a_cook_and_on_the_way_to_it() {
+    let rests = |n: usize| step("rest", "for = \"55 min\"").repeat(n);
+    for held_to in ["us-consumer", "us-food-code-2022", "great-britain"] {
+        let found = open(held_to, &[PORK, COOK, &rests(10)]).expect("it is read");
+        assert!(found.contains(&"store/warm-time"), "{held_to}: {found:?}");
+    }
+    let found = open(
+        "us-consumer",
+        &[PORK, &step("smoke", "at = \"150 °F\"\nfor = \"30 min\""), &rests(8), COOK],
+    );
+    assert!(found.expect("it is read").contains(&"cook/slow-stages"));
+}
+
+// Between 40 and 140 °F for two hours, by a thermometer of 1 °F.
+#[rstest]
+#[case::surely_hot("141 °F", false)]
+#[case::perhaps_hot("140 °F", true)]
+#[case::perhaps_cold("40 °F", true)]
+#[case::surely_cold("39 °F", false)]
+fn a_thermometer_at_the_edge_of_the_warm_proves_nothing(#[case] at: &str, #[case] is_open: bool) {
+    let table = step("serve", &format!("at = \"{at}\"\nfor = \"6 h\""));
+    let found = open("us-consumer", &[PORK, COOK, &table]).expect("it is read");
+    assert_eq!(found.contains(&"chill/warm-time"), is_open, "{found:?}");
+}
+
+#[test]
+fn a_thaw_has_an_end() {
+    let water = |time: &str| {
+        step("thaw", &format!("how = \"cold-water\"\nat = \"60 °F\"\nfor = \"{time}\""))
+    };
+    assert_eq!(open("us-consumer", &[PORK, &water("3 h"), COOK]), Some(Vec::new()));
+    assert_eq!(open("us-consumer", &[PORK, &water("3 days"), COOK]), Some(vec!["store/thaw"]));
+    let frozen = step("freeze", "at = \"-5 °F\"\nfor = \"30 days\"");
+    let fridge = |days: u8| {
+        step("thaw", &format!("how = \"refrigerator\"\nat = \"37 °F\"\nfor = \"{days} days\""))
+    };
+    let cooked =
+        |days| open("us-consumer", &[PORK, COOK, &frozen, &fridge(days)]).expect("it is read");
+    assert!(!cooked(1).contains(&"store/fridge-time"));
+    assert!(cooked(10).contains(&"store/fridge-time"));
+}

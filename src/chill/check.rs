@@ -34,6 +34,10 @@ const STANDS: Missing = Missing::new(
     "that it goes on cooling down to 40 °F: it stands still, or takes too long after the last stretch",
     "go on chilling it down to 40 °F without a stop, and write the temperatures as [[component.cooling]] rows",
 );
+const NOT_COLD: Missing = Missing::new(
+    "that it surely comes down to the end of the schedule: by its thermometer it may be warmer",
+    "go on until the thermometer shows less than that by as much as it may be off, as 38 °F for 40 °F by one of 2 °F, and write that row too",
+);
 const NOBODY: Missing = Missing::new(
     "an authority that says how fast cooked food is cooled: the schedule below is that of another, and it is not kept",
     "cool it as the schedule asks, in shallow pans or small pieces, or add the authority you cook under to held_to",
@@ -121,8 +125,8 @@ struct Schedule {
     legs: &'static [Cited<Leg>],
     /// What a product must hold for it.
     needs: Needs,
-    /// From the start of which leg on, counted from zero, the food falls without a stop down to the cold.
-    falls_from: Option<usize>,
+    /// Whether the food falls without a stop from the end of the cook down to the cold.
+    falls: bool,
     /// Schedules of the same subject that were read or reported and print the same or less. Where this one is
     /// from memory, they judge beside it and are named.
     upheld_by: &'static [&'static str],
@@ -130,7 +134,7 @@ struct Schedule {
 
 impl Schedule {
     const fn of_any_product(name: &'static str, legs: &'static [Cited<Leg>]) -> Self {
-        Self { name, legs, needs: &[], falls_from: None, upheld_by: &[] }
+        Self { name, legs, needs: &[], falls: false, upheld_by: &[] }
     }
 
     /// Its legs on a day.
@@ -153,7 +157,7 @@ static FSIS: [Schedule; 5] = [
     },
     Schedule::of_any_product("fsis-2021-1.2", &COOLING_US),
     Schedule {
-        falls_from: Some(2),
+        falls: true,
         upheld_by: &["fsis-1999-2", "fsis-1999-2-warning"],
         ..Schedule::of_any_product("fsis-2021-2", &COOLING_US)
     },
@@ -164,9 +168,9 @@ static FSIS: [Schedule; 5] = [
     },
     Schedule {
         needs: &SLOW_COOL_CONDITIONS,
-        // Of the conditions on how it cools, the other one is about the surface, which no row here shows.
-        falls_from: Some(0),
-        upheld_by: &["california-910.15-b-cured-slow"],
+        // Of the conditions on how it cools, the other one is about the surface, which no row here shows. The law of
+        // a state that prints the same upholds no federal schedule.
+        falls: true,
         ..Schedule::of_any_product("fsis-2021-4-cured-salt", &COOLING_US)
     },
 ];
@@ -297,8 +301,13 @@ impl Cooling<'_> {
             _ => legs,
         };
         // A condition that is not proven leaves the schedule unproven, whatever the clocks say.
+        let held = |needs: &&Cited<Formula>| needs.value.held_by(&self.holds) == Verdict::Meets;
         Some(match formula(schedule.needs, &self.holds) {
-            Verdict::Meets => finding,
+            // One that is from memory is named, so that it proves nothing.
+            Verdict::Meets => match schedule.needs.iter().find(held) {
+                Some(needs) => finding.row(&needs.row),
+                None => finding,
+            },
             Verdict::Breaks => Finding { verdict: Verdict::Breaks, ..finding },
             Verdict::Unproven if finding.verdict == Verdict::Meets => {
                 Finding { verdict: Verdict::Unproven, ..finding }.missing(CONDITIONS)
@@ -307,56 +316,55 @@ impl Cooling<'_> {
         })
     }
 
-    /// Whether the food falls without a stop from where the schedule asks for it down to the cold.
+    /// Whether the curve falls from the end of the cook down to the cold, where the schedule asks for it: without a gap
+    /// and without standing still, and after the last leg within the time that another option of the same document
+    /// gives for more than that.
     fn falls(&self, schedule: &Schedule, day: Option<Date>) -> Result<(), Missing> {
-        let Some(from) = schedule.falls_from else { return Ok(()) };
-        match (schedule.on(day).nth(from), schedule.on(day).last(), to_the_cold()) {
-            (Some(leg), ..) => self.falls_within(leg.value.from, None),
-            (None, Some(last), Some(cold)) => {
-                self.falls_within(last.value.to, Some(cold.value.most))
-            }
-            _ => Err(CURVE),
+        if !schedule.falls {
+            return Ok(());
         }
-    }
-
-    /// Whether the curve falls from a temperature down to the cold and stays there: without a gap, without warming by
-    /// more than the thermometer may be off, without standing still, and after the last leg of a schedule within the
-    /// time that another option of the same document gives for more than that.
-    fn falls_within(&self, from: PrintedTemperature, within: Option<Time>) -> Result<(), Missing> {
-        let Some(cold) = to_the_cold() else { return Err(CURVE) };
+        let (Some(top), Some(cold), Some(last)) =
+            (option_1().next(), option_1().last(), schedule.on(day).last())
+        else {
+            return Err(CURVE);
+        };
+        let at = |printed| celsius(printed, self.curve);
+        let (start, tail, end) = (at(top.value.from), at(last.value.to), at(cold.value.to));
         let off = self.thermometer.unwrap_or_default().value;
-        let (start, end) = (celsius(from, self.curve), celsius(cold.value.to, self.curve));
         let points = from_the_heat(self.curve, start);
-        let mut begun: Option<f64> = None;
         let mut fell: Option<(f64, f64)> = None;
+        let mut tail_began: Option<f64> = None;
         let mut ended = false;
         for ((before, warmer), (at, value)) in points.clone().zip(points.skip(1)) {
-            if value > start && begun.is_none() {
+            if ended && value > end + off {
+                return Err(AGAIN);
+            }
+            if ended || value >= start {
                 continue;
             }
             if at - before > self.vouched.value {
                 return Err(READINGS_BETWEEN);
             }
-            // Between two readings the temperature runs straight.
-            let crossed = || before + (at - before) * (warmer - start) / (warmer - value);
-            let begun = *begun.get_or_insert_with(crossed);
             let (last, lowest) = *fell.get_or_insert((at, value));
-            if value > lowest + off || (ended && value > end + off) {
-                return Err(AGAIN);
-            }
             if value < lowest {
                 fell = Some((at, value));
-            } else if at - last >= STANDSTILL && !ended {
+            } else if at - last >= STANDSTILL {
                 return Err(STANDS);
             }
-            if value + off <= end && !ended {
-                ended = true;
-                if within.is_some_and(|most| at - begun > most.value) {
+            if value <= tail {
+                // Between two readings the temperature runs straight.
+                let crossed = || before + (at - before) * (warmer - tail) / (warmer - value);
+                tail_began.get_or_insert_with(crossed);
+            }
+            if value + off <= end {
+                let long = tail_began.is_some_and(|began| at - began > cold.value.most.value);
+                if long && tail > end {
                     return Err(STANDS);
                 }
+                ended = true;
             }
         }
-        if ended { Ok(()) } else { Err(CURVE) }
+        if ended { Ok(()) } else { Err(NOT_COLD) }
     }
 }
 
@@ -365,9 +373,10 @@ fn formula(needs: Needs, holds: &Holds) -> Verdict {
     each.min().unwrap_or(Verdict::Meets)
 }
 
-/// The leg down to the cold that was reported of the first option, which bounds what another leaves open.
-fn to_the_cold() -> Option<&'static Cited<Leg>> {
-    FSIS.first()?.upholding().last()
+/// The legs of the first option of the federal guideline, as they were reported: the last ends in the cold, and bounds
+/// what another option leaves open.
+fn option_1() -> impl Iterator<Item = &'static Cited<Leg>> {
+    FSIS.iter().take(1).flat_map(Schedule::upholding)
 }
 
 /// Points of a curve, as seconds and degrees Celsius, from where it is first at or above a temperature: a record may
@@ -383,11 +392,24 @@ fn celsius(printed: PrintedTemperature, curve: &[Point]) -> f64 {
     printed.on(scale).on(Scale::Celsius).value()
 }
 
-/// Whether it is warmer again after it was at the end of a leg, by more than the thermometer may be off.
+/// Whether it warms on the way from the start of a leg to its end, or is warmer again after the end, by more than the
+/// thermometer may be off. Hot again above the start before it was at the end, the leg begins again.
 fn warms_again(curve: &[Point], leg: &Cited<Leg>, off: TemperatureInterval) -> bool {
     let (from, end) = (celsius(leg.value.from, curve), celsius(leg.value.to, curve));
-    let mut later = from_the_heat(curve, from).skip_while(|(_, value)| *value > end);
-    later.any(|(_, value)| value > end + off.value)
+    let mut lowest = f64::INFINITY;
+    for (_, value) in from_the_heat(curve, from) {
+        let cold = lowest <= end;
+        if value >= from && !cold {
+            lowest = f64::INFINITY;
+            continue;
+        }
+        // Cold, it may be as warm as the end of the leg.
+        if value > off.value + if cold { end } else { lowest } {
+            return true;
+        }
+        lowest = lowest.min(value);
+    }
+    false
 }
 
 fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Finding {
@@ -424,7 +446,7 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
         (Verdict::Unproven, _) if time.high().value.is_finite() => {
             found.in_gap(gap_at(cooling, curve, leg))
         }
-        (Verdict::Unproven, _) => found.missing(CURVE),
+        (Verdict::Unproven, _) => found.missing(NOT_COLD),
     }
 }
 

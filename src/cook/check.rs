@@ -159,16 +159,19 @@ pub fn served_raw(place: Place) -> Finding {
     ))
 }
 
-/// The finding when none of the authorities of a recipe says how the food is cooked.
+/// The finding when none of the authorities of a recipe says how the food is cooked. Whoever answers for it needs a cook
+/// that somebody's rows call a whole one, or food that `ripens` instead of being cooked.
 #[must_use]
-pub fn unanswered(place: Place) -> Finding {
-    Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(
-        Missing::new(
-            "an authority that says how this food is cooked",
-            "add one to held_to, for example \"us-consumer\" or \"us-fsis\"",
-        )
-        .from(Answer::NoTable),
-    )
+pub fn unanswered(plan: &Plan, ripens: bool, day: Option<Date>) -> Finding {
+    const AUTHORITY: Missing = Missing::new(
+        "an authority that says how this food is cooked",
+        "add one to held_to, for example \"us-consumer\" or \"us-fsis\"",
+    );
+    let cooked = |a: Authority| completes(plan, a, day) == Some(Verdict::Meets);
+    let instead = ripens && !plan.planned && !holds_poultry(plan.food, plan.animals);
+    let answered_for = instead || Authority::ALL.into_iter().any(cooked);
+    let missing = if answered_for { AUTHORITY.from(Answer::NoTable) } else { AUTHORITY };
+    Finding::unproven(&ANSWERED, missing, plan.place)
 }
 
 fn holds_poultry(food: Food, animals: Animals) -> bool {

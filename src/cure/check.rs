@@ -136,7 +136,18 @@ pub fn check(
         });
     }
     residue::united_states(batch, report);
+    // No row limits the nitrate that is left, and of nitrite no more can turn into it than went in.
+    if !product::brings(batch, |premix| premix.nitrate().mg_per_kg()) && unknowable.is_none() {
+        let found = batch.analysis.sodium_nitrate().map_or(0.0, |level| level.mg_per_kg());
+        if found > nitrite.range.high().mg_per_kg() * DRIED {
+            report(residue::unexplained(batch));
+        }
+    }
 }
+
+/// Nothing that is dried loses more than so much of its weight, and what is in it is so many times denser: a screen,
+/// and no published figure.
+const DRIED: f64 = 3.0;
 
 /// An analysis is held against what may be left although nothing that was written cures: it is the only
 /// witness of a powder under another name.

@@ -111,7 +111,7 @@ pub use method::{
 };
 pub use premix::{Premix, SoldStrength};
 pub use product::{product_keys, product_rows};
-pub use residue::Analysis;
+pub use residue::{Analysis, unexplained};
 pub use table::{
     AUSTRALIA_NEW_ZEALAND, CANADA, CODEX, DENMARK, EU, GREAT_BRITAIN, JAPAN, NITRATE_PRACTICE,
     PREMIX_STRENGTH, US_ACCELERATORS, US_BACON_NITRATE, US_BACON_POTASSIUM, US_BACON_SKIN,

@@ -73,11 +73,16 @@ impl Analysis {
         }
     }
 
+    /// Whether it found any nitrite.
+    #[must_use]
+    pub fn found_nitrite(&self) -> bool {
+        self.nitrite.is_some_and(|level| level > Level::of(0.0))
+    }
+
     /// Whether it found any nitrite or nitrate.
     #[must_use]
     pub fn found_any(&self) -> bool {
-        self.nitrite.is_some_and(|level| level > Level::of(0.0))
-            || self.nitrate.is_some_and(|level| level > Level::of(0.0))
+        self.found_nitrite() || self.nitrate.is_some_and(|level| level > Level::of(0.0))
     }
 }
 
@@ -124,7 +129,8 @@ pub(super) fn united_states(batch: &Batch<'_>, report: &mut impl FnMut(Finding))
 
 /// What is asked where an analysis found nitrite or nitrate, nothing that was written brings it, and no row
 /// limits what may be left of it.
-pub(super) fn unexplained(batch: &Batch<'_>) -> Finding {
+#[must_use]
+pub fn unexplained(batch: &Batch<'_>) -> Finding {
     Finding::unproven(&RESIDUE, BROUGHT_BY, batch.place)
 }
 

@@ -1,4 +1,4 @@
-use super::check::{analysed_brine, chills, compare, end_of_cook, ends_cook, warms};
+use super::check::{analysed_brine, chills, compare, end_of_cook, ends_cook, is_warm, warms};
 use super::document::{Component, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill::{self, Cooling, Holds};
@@ -73,7 +73,8 @@ impl Recipe<'_> {
             cook::check(&plan, &process, authority, self.date, report);
         }
         if !answered {
-            report(cook::unanswered(plan.place));
+            let ferments = component.steps.iter().any(|step| step.kind == StepKind::Ferment);
+            report(cook::unanswered(&plan, component.cure.is_some() || ferments, self.date));
         }
         let plant = self.held_to.contains(&Authority::UsFsis);
         if !(component.food.is_meat() && plant) {
@@ -145,7 +146,8 @@ impl Recipe<'_> {
         report: &mut impl FnMut(Finding),
     ) {
         let written = component.writes_its_cooling();
-        let last = end_of_cook(component).filter(|_| cooked_by_rule(component.food));
+        // What is done to the curd of a cheese is no cook.
+        let last = end_of_cook(component).filter(|_| component.food != Food::Cheese);
         if last.is_none() && !written {
             return;
         }
@@ -228,11 +230,16 @@ fn cooks_then_cold<'c>(component: &'c Component<'_>) -> impl Iterator<Item = (us
     steps.filter_map(move |(cook, _)| {
         let later = component.steps.iter().skip(cook.saturating_add(1));
         let mut until = later.take_while(|step| !ends(step));
-        Some((cook, until.find(|step| chills(step))?.place))
+        Some((cook, until.find(|step| chills(step) || is_cold(step))?.place))
     })
 }
 
-/// Whether rules say how it is cooked, and how it cools.
+/// Whether a step says that it is cold around the food.
+fn is_cold(step: &Step) -> bool {
+    step.at.is_some_and(|at| !is_warm(at.value))
+}
+
+/// Whether rules say how it is cooked.
 fn cooked_by_rule(food: Food) -> bool {
     food.is_meat() || matches!(food, Food::Fish | Food::Eggs | Food::Casseroles)
 }

@@ -18,7 +18,8 @@ const MIXED: [Kind; 5] = [Kind::Oil, Kind::RawGarlic, Kind::FreshHerbs, Kind::Yo
 
 impl Recipe<'_> {
     pub(super) fn check_store(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
-        let cooked_at = component.last_cook();
+        // Cooked again it is cooked still, and its days go on.
+        let cooked_at = component.steps.iter().position(Step::ends_a_cook);
         let mut vacuum = false;
         let mut kept: [Option<Range<Time>>; 2] = [None, None];
         let mut refrigerated: Option<Keeping> = None;
@@ -44,7 +45,7 @@ impl Recipe<'_> {
                         StepKind::Thaw if cooked => thawed_in_the_cold(component, step),
                         StepKind::Thaw => None,
                         _ if cools || ripens => None,
-                        _ => waits_in_the_cold(step),
+                        _ => waits_in_the_cold(step, n.saturating_add(1) == component.steps.len()),
                     };
                     if let Some(time) = waits {
                         let [kept, _] = &mut kept;
@@ -90,7 +91,7 @@ impl Recipe<'_> {
                     || (vacuum && shelf::says_pack_life(authority, component.food))
             };
             if !self.held_to.iter().any(answers) {
-                report(store::unanswered(step.place));
+                report(store::unanswered(step.place, step.time.is_some()));
             }
         }
         self.check_date_mark(component, report);
@@ -295,13 +296,14 @@ fn is_a_cooling(step: &Step) -> bool {
 
 /// How long a step that is no refrigerating leaves food in the cold, `Some(None)` where it does not say; `None` where
 /// it does not leave it there.
-fn waits_in_the_cold(step: &Step) -> Option<Option<Range<Time>>> {
+fn waits_in_the_cold(step: &Step, is_last: bool) -> Option<Option<Range<Time>>> {
     use StepKind::{Chill, Hold, Pack, Rest, Serve};
     let cold = matches!(step.kind, Chill | Hold | Pack | Rest | Serve)
         && step.at.is_some_and(|at| !is_warm(at.value));
     let time = step.time.or(step.hold).map(|time| time.value);
-    // A chill of no stated length is its cooling, and what is packed or served takes no days.
-    (cold && (time.is_some() || step.kind == StepKind::Hold)).then_some(time)
+    // A chill of no stated length is its cooling, and packing takes no days, where something follows.
+    let takes_none = matches!(step.kind, Chill | Pack) && !is_last;
+    (cold && (time.is_some() || !takes_none)).then_some(time)
 }
 
 /// How long what is cooked lies thawed in a refrigerator before its thaw is over.

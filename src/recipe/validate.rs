@@ -72,6 +72,8 @@ pub(super) const ABOVE_AT: &str =
 pub(super) const NOT_FORWARD: &str = "a record runs forward: this time is not after the one before";
 pub(super) const OTHER_PROTEIN: &str =
     "`other_protein` is a part of `protein`, and is more than all of it";
+pub(super) const CONFIRMED_TWICE: &str =
+    "this row is confirmed twice: write once where and when it was read";
 const NOT_TAKEN_UP: &str = "a pump or a pick-up belongs to a cure that is pumped or immersed";
 const TOO_MANY: &str = "there are more of these than are checked";
 const NO_PRODUCT: &str = "no table has a product of this name";
@@ -337,6 +339,8 @@ impl Walk<'_> {
             self.within("confirmed", n, confirmed.place);
             self.name("document", &confirmed.document);
             self.name("place", &confirmed.at);
+            let mut others = recipe.confirmed.iter().take(n.min(FEW));
+            self.says("row", others.any(|other| other.row == confirmed.row), CONFIRMED_TWICE);
         }
         (self.item, self.place) = (None, Place::default());
         for (n, component) in recipe.components.iter().enumerate() {

@@ -187,7 +187,11 @@ pub fn answers(authority: Authority) -> bool {
 
 /// The finding when none of the authorities of a recipe says how long food keeps.
 #[must_use]
-pub fn unanswered(place: Place) -> Finding {
+pub fn unanswered(place: Place, says_how_long: bool) -> Finding {
+    if !says_how_long {
+        return Finding::unproven(&ANSWERED, HOW_LONG, place);
+    }
+
     Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
         "an authority that says how long this keeps",
         "only the charts for homes in the United States, \"us-consumer\", are held here; elsewhere whoever decided how long it keeps is named under [[component.accept]], with the days",

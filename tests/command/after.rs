@@ -112,9 +112,9 @@ const PREMIX: &str = "[[component.ingredient]]\nname = \"c\"\nkind = \"curing-pr
 
 #[rstest]
 #[case::no_accelerator("", "breaks")]
-#[case::an_accelerator(
+#[case::an_accelerator_whose_least_is_from_memory(
     "[[component.ingredient]]\nname = \"e\"\nkind = \"sodium-erythorbate\"\namount = \"5.0 g\"\nscale = \"0.1 g\"\n",
-    "meets"
+    "unproven"
 )]
 #[case::an_accelerator_on_a_coarse_scale(
     "[[component.ingredient]]\nname = \"e\"\nkind = \"sodium-erythorbate\"\namount = \"3 g\"\n",

@@ -26,10 +26,12 @@ fn step(what: &str) -> String {
 }
 
 fn status(component: &str, parts: &[String]) -> i32 {
-    // What is left in it was analysed: a recipe alone leaves that unproven.
+    let parts = parts.concat();
+    // What is left of a cure was analysed: a recipe alone leaves that unproven.
+    let cured = parts.contains("curing-premix");
     let analysed = "analysis = { nitrite = \"35 mg/kg\", as = \"sodium-salts\" }";
-    let text =
-        format!("{HEAD}[[component]]\nname = \"a\"\n{analysed}\n{component}\n{}", parts.concat());
+    let analysed = if cured { analysed } else { "" };
+    let text = format!("{HEAD}[[component]]\nname = \"a\"\n{analysed}\n{component}\n{parts}");
     check_text(&text).0
 }
 

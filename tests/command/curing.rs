@@ -864,7 +864,9 @@ fn bacon_with_more_left_than_other_meat_may_hold_is_asked_about() {
         verdicts(&report(FSIS, &component, &[MEAT, NO_CURE]), "cure/residue")
     };
     assert_eq!(bacon("500 mg/kg"), ["unproven"]);
-    assert!(bacon("100 mg/kg").is_empty());
+    // Nothing that is written brings it.
+    assert_eq!(bacon("100 mg/kg"), ["unproven"]);
+    assert!(bacon("0 mg/kg").is_empty());
 }
 
 // 24 g of 6.25 % to 10 kg are 150 mg/kg; 2 kg are 12 500, and no law here lets more than 625 go in.
@@ -890,4 +892,32 @@ fn what_goes_in_is_shown_where_only_what_is_left_is_limited(
     assert!(found[0]["mend"].as_str().is_none_or(|mend| !mend.contains("at most")));
     let limit = &found[0]["limit"]["figure"];
     assert_eq!(limit.as_f64(), (verdict == "unproven").then_some(625.0));
+}
+
+// Meat brings no nitrite of its own, and no more of it turns into nitrate than went in.
+#[rstest]
+#[case::nitrite_and_nothing_that_cures(NO_CURE, "nitrite = \"35 mg/kg\"", "unproven")]
+#[case::none_and_nothing_that_cures(NO_CURE, "nitrite = \"0 mg/kg\"", "meets")]
+#[case::more_nitrate_than_nitrite_went_in(
+    PREMIX,
+    "nitrite = \"35 mg/kg\", nitrate = \"5000 mg/kg\"",
+    "unproven"
+)]
+#[case::a_little_nitrate(PREMIX, "nitrite = \"35 mg/kg\", nitrate = \"60 mg/kg\"", "meets")]
+fn an_analysis_that_no_ingredient_explains_is_asked_about(
+    #[case] cure: &str,
+    #[case] analysis: &str,
+    #[case] verdict: &str,
+) {
+    let component = format!(
+        "food = \"whole-meat\"\nraw = true\nanalysis = {{ {analysis}, as = \"sodium-salts\" }}"
+    );
+    let component = if cure == PREMIX {
+        format!("{component}\ncure = {{ method = \"ground\" }}")
+            .replace("whole-meat", "ground-meat")
+    } else {
+        component
+    };
+    let found = verdicts(&report(FSIS, &component, &[MEAT, cure]), "cure/residue");
+    assert_eq!(found.iter().max().map(String::as_str), Some(verdict), "{found:?}");
 }

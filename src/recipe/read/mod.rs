@@ -145,11 +145,16 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
 
 fn confirmed<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Vec<Confirmed<'i>> {
     let items: &[Spanned<DeValue<'i>>] = keys.items("confirmed", FEW, faults);
-    let tables = items.iter().filter_map(|value| {
-        let keys = keys.table_of(value, "confirmed", CONFIRMED, faults)?;
-        confirmed_row(&keys, faults)
-    });
-    tables.collect()
+    let mut rows: Vec<Confirmed<'i>> = Vec::new();
+    for value in items {
+        let Some(keys) = keys.table_of(value, "confirmed", CONFIRMED, faults) else { continue };
+        let Some(confirmed) = confirmed_row(&keys, faults) else { continue };
+        if rows.iter().any(|other| other.row == confirmed.row) {
+            fault(faults, confirmed.place, validate::CONFIRMED_TWICE);
+        }
+        rows.push(confirmed);
+    }
+    rows
 }
 
 /// A row that its reader confirms. What it prints is repeated, so that somebody looked.

@@ -638,9 +638,9 @@ impl Finding {
         })
     }
 
+    /// The same, *unproven* for want of something, whatever its figure says.
     #[cfg(feature = "recipe")]
-    /// What breaks the limit by its figure, and is *unproven* for want of something that may excuse it.
-    pub(crate) fn softened(self, missing: Missing) -> Self {
+    pub(crate) fn left_open(self, missing: Missing) -> Self {
         Self { verdict: Verdict::Unproven, mend: None, ..self }.missing(missing)
     }
 

@@ -3,11 +3,16 @@ use super::document::{Component, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill::{self, Cooling, Holds};
 use crate::cook::{self, Plan, Process, Stage};
-use crate::finding::{Finding, Limit, Place, Verdict};
+use crate::finding::{Finding, Limit, Missing, Place, Verdict};
 use crate::food::Food;
 use crate::range::Range;
 use crate::trace::{Point, Track, longest_gap};
 use crate::units::{Reading, Time, seconds};
+
+const WARMEST: Missing = Missing::new(
+    "how the warmest part cools: a record is of the coldest",
+    "write the temperatures of the warmest part as [[component.cooling]] rows beside it",
+);
 
 impl Recipe<'_> {
     pub(super) fn check_cook(&self, component: &Component<'_>, report: &mut impl FnMut(Finding)) {
@@ -211,7 +216,10 @@ impl Recipe<'_> {
             } else if meat || chill::cools_any_food(authority) {
                 let found = chill::check(&cooling, authority, self.date);
                 held |= found.is_some();
-                found.into_iter().for_each(&mut *report);
+                found
+                    .map(|found| by_the_warmest(component, found))
+                    .into_iter()
+                    .for_each(&mut *report);
             }
         }
         if !held && !curve.is_empty() {
@@ -220,6 +228,14 @@ impl Recipe<'_> {
             let shows = |found: &Finding| component.writes_its_cooling() || found.found.is_some();
             found.filter(shows).into_iter().for_each(report);
         }
+    }
+}
+
+/// The rows of a record are of the coldest part: how the warmest cools they do not show.
+fn by_the_warmest(component: &Component<'_>, finding: Finding) -> Finding {
+    match finding.verdict {
+        Verdict::Meets if component.cooling.is_empty() => finding.left_open(WARMEST),
+        _ => finding,
     }
 }
 

@@ -6,6 +6,7 @@ use super::check::{analysed_brine, is_warm, warms};
 use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill;
+use crate::cure::Method;
 use crate::finding::{Finding, Place, Placed, Verdict};
 use crate::food::Food;
 use crate::range::Range;
@@ -38,14 +39,16 @@ impl Recipe<'_> {
                 _ => {
                     let cooked = cooked_at.is_some_and(|cook| n > cook);
                     // The first chill after a cook, of a day at most, is its cooling.
-                    let cools = cooked && !cooled && is_a_cooling(step);
+                    let is_last = n.saturating_add(1) == component.steps.len();
+                    let unsaid = is_last && step.time.is_none();
+                    let cools = cooked && !cooled && is_a_cooling(step) && !unsaid;
                     cooled |= cools;
                     let ripens = !cooked && ripens_in_the_cold(component);
                     let waits = match step.kind {
                         StepKind::Thaw if cooked => thawed_in_the_cold(component, step),
                         StepKind::Thaw => None,
                         _ if cools || ripens => None,
-                        _ => waits_in_the_cold(step, n.saturating_add(1) == component.steps.len()),
+                        _ => waits_in_the_cold(step, is_last),
                     };
                     if let Some(time) = waits {
                         let [kept, _] = &mut kept;
@@ -262,7 +265,7 @@ impl Recipe<'_> {
         let acid = shelf::may_need_none(of.water_activity, of.ph);
         store::check_sauce(&sauce, &mut |finding| {
             let broken = finding.verdict == Verdict::Breaks;
-            report(if acid && broken { finding.softened(store::ACIDIFIED) } else { finding });
+            report(if acid && broken { finding.left_open(store::ACIDIFIED) } else { finding });
         });
     }
 
@@ -315,7 +318,8 @@ fn thawed_in_the_cold(component: &Component<'_>, step: &Step) -> Option<Option<R
 
 /// Whether days in the cold make it what it is: in its cure, its brine, its acid, or as a cheese.
 fn ripens_in_the_cold(component: &Component<'_>) -> bool {
-    component.cure.is_some()
+    // What is ground with its cure has it in the middle at once.
+    component.cure.is_some_and(|cure| cure.method != Some(Method::Ground))
         || component.food == Food::Cheese
         || component.has_pickle()
         || component.steps.iter().any(|step| step.kind == StepKind::Ferment)

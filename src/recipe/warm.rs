@@ -228,16 +228,16 @@ fn check_clocks(
     let of = course.component.proximates;
     let keeps = shelf::may_need_none(of.water_activity, of.ph)
         && stays.iter().filter(counts).all(|stay| stay.finished || !is_warm(stay.stay.at));
-    let softened = |finding: Finding| match finding.verdict {
-        Verdict::Breaks if keeps => finding.softened(KEEPS),
+    let excused = |finding: Finding| match finding.verdict {
+        Verdict::Breaks if keeps => finding.left_open(KEEPS),
         _ => finding,
     };
     let (counted, at) = told(stays.iter().filter(counts), place);
-    chill::warm(&counted, authority, at).map(softened).into_iter().for_each(&mut *report);
+    chill::warm(&counted, authority, at).map(excused).into_iter().for_each(&mut *report);
     if chill::says_exposure(authority) {
         let (ready, at) = told(stays.iter().filter(|stay| stay.ready), place);
         let found = chill::ready_to_eat(&ready, course.cooked_at.is_some(), at);
-        found.map(softened).into_iter().for_each(&mut *report);
+        found.map(excused).into_iter().for_each(&mut *report);
     }
 }
 

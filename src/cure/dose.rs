@@ -68,6 +68,11 @@ pub enum NoDose {
         "there is no dose: this authority has no limit on what goes in for this food, product and method on this day"
     )]
     NoRow,
+    /// Half of the pickle, or more, would be premix.
+    #[error(
+        "no pickle is half premix: so little of it is taken up that its strength limits nothing; state equilibrium, or the pick-up that the meat really has"
+    )]
+    NoPickle,
     /// The inputs have no answer.
     #[error(transparent)]
     Cure(#[from] CureError),
@@ -98,16 +103,23 @@ pub fn dose(batch: &Batch<'_>, authority: Authority, day: Option<Date>) -> Resul
     if !batch.scaled {
         return Err(NoDose::Missing(SCALE));
     }
-    if authority != Authority::UsFsis {
-        return asked.by_product(authority);
-    }
-    if !check::answers(batch, authority) {
+    let dose = if authority != Authority::UsFsis {
+        asked.by_product(authority)?
+    } else if !check::answers(batch, authority) {
         return Err(NoDose::NoRow);
-    }
-    if let Some(missing) = batch.unknowable() {
+    } else if let Some(missing) = batch.unknowable() {
         return Err(NoDose::Missing(missing));
+    } else if batch.food == Food::Bacon {
+        asked.bacon()?
+    } else {
+        asked.by_method()?
+    };
+    // The pickle is weighed with its premix, and no water takes up as much of it as half of the whole.
+    let half = batch.pickle.map(|pickle| pickle.weight.low().mass() * 0.5);
+    match half {
+        Some(half) if dose.most >= half => Err(NoDose::NoPickle),
+        _ => Ok(dose),
     }
-    if batch.food == Food::Bacon { asked.bacon() } else { asked.by_method() }
 }
 
 /// A dose that is asked for.

@@ -179,3 +179,27 @@ fn where_limits_go_by_product_the_product_decides() {
     let unknown = [&plain[..], &["--cured-as", "gb/cheese-of-the-moon"]].concat();
     assert_eq!(dose(&unknown).status.code(), Some(2));
 }
+
+#[test]
+fn no_pickle_is_half_premix() {
+    let dose = |taken_up: &str| {
+        Command::new(env!("CARGO_BIN_EXE_greenweight"))
+            .args(["dose", "--held-to", "us-fsis", "--food", "whole-meat", "--method", "immersion"])
+            .args([
+                "--meat",
+                "10 kg",
+                "--sodium-nitrite",
+                "6.25 %",
+                "--scale",
+                "1 g",
+                "--for",
+                "1 h",
+            ])
+            .args(["--pickle", "10 kg", "--taken-up", taken_up])
+            .output()
+            .unwrap()
+    };
+    let none = dose("0.1 %");
+    assert_eq!((none.status.code(), none.stdout.len()), (Some(2), 0));
+    assert_eq!(dose("10 %").status.code(), Some(0));
+}

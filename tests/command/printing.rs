@@ -490,3 +490,11 @@ fn every_report_says_who_confirmed_a_row_from_memory() {
     );
     assert_eq!(of_rule(&report, "cure/ingoing-nitrite")[0]["verdict"], "unproven");
 }
+
+#[test]
+fn a_row_that_is_confirmed_on_a_day_that_has_not_come_is_a_fault() {
+    let (status, report) = check_text(&CONFIRMED.replace("2026-11-21", "2999-01-01"));
+    let faults = report["unread"][0]["faults"].as_array().unwrap();
+    assert_eq!((status, faults.len()), (2, 1));
+    assert!(faults[0]["message"].as_str().unwrap().contains("2999-01-01"));
+}

@@ -4,9 +4,11 @@ use std::collections::BTreeSet;
 use std::fs::File;
 use std::io::{self, IsTerminal, Read};
 use std::path::{Path, PathBuf};
+use std::time::SystemTime;
 
 use annotate_snippets::{AnnotationKind, Level, Renderer, Snippet};
 
+use greenweight::cite::Date;
 use greenweight::finding::Place;
 use greenweight::recipe::{Fault, LARGEST, Recipe};
 use greenweight::report::{Checkup, Outcome, Unread, visible};
@@ -132,6 +134,10 @@ impl Document {
             Ok(recipe) => recipe,
             Err(error) => return not_read(text, error.faults),
         };
+        let unread: Vec<_> = not_read_yet(&recipe, tomorrow()).collect();
+        if !unread.is_empty() {
+            return not_read(text, unread);
+        }
         match record::read_all(&self.path, &mut recipe) {
             Ok(()) => Outcome::Checked(Checkup::new(self.path.clone(), text, recipe)),
             Err(faults) => not_read(text, faults),
@@ -148,6 +154,29 @@ impl Document {
             }
         }
     }
+}
+
+/// Tomorrow by the clock of this machine, which may stand in another zone than whoever wrote the document.
+fn tomorrow() -> Option<Date> {
+    let since = SystemTime::now().duration_since(SystemTime::UNIX_EPOCH).ok()?;
+    let days = u16::try_from(since.as_secs() / 86_400 + 1).ok()?;
+    Date::new(1970, 1, 1).ok()?.days_later(days)
+}
+
+/// Rows that are confirmed on a day that has not come.
+fn not_read_yet<'r>(
+    recipe: &'r Recipe<'_>,
+    latest: Option<Date>,
+) -> impl Iterator<Item = Fault> + 'r {
+    let later = move |on: Date| latest.is_some_and(|latest| on > latest);
+    recipe.confirmed.iter().filter(move |confirmed| later(confirmed.on)).map(|confirmed| Fault {
+        message: format!(
+            "`on` is {}, a day that has not come: write the day the row was read",
+            confirmed.on
+        ),
+        help: None,
+        place: confirmed.place,
+    })
 }
 
 /// No more of a file is held than a document may have, and a byte that makes it too long.

@@ -44,6 +44,10 @@ const METHOD: Missing = Missing::new(
     "the cure method",
     "write cure = { method = \"ground\" }, or dry-rub, pumped, immersion",
 );
+const PICKLED: Missing = Missing::new(
+    "how the cure reaches the meat: the method has no pickle, and the premix is in one",
+    "write method = \"immersion\" or \"pumped\"; of what is rubbed or mixed in, leave part = \"pickle\" out",
+);
 const MISFIT: Missing = Missing::new(
     "a cure method that fits the food: ground meat is cured ground, and nothing else is",
     "write method = \"ground\" for ground food, and dry-rub, pumped or immersion for whole cuts",
@@ -272,6 +276,7 @@ impl Batch<'_> {
         match self.method {
             None => Some(METHOD),
             Some(_) if ground != self.food.is_ground() => Some(MISFIT),
+            Some(Method::Ground | Method::DryRub) if self.pickle.is_some() => Some(PICKLED),
             Some(_) => self.no_level(),
         }
     }

@@ -1,5 +1,6 @@
 use uom::si::f64::{Mass, Time};
 
+use super::check::warms;
 use super::document::{Component, CurePlan, Ingredient, Kind, Recipe, StepKind};
 use super::names::{names_a_juice, percentages};
 use crate::cite::Row;
@@ -252,12 +253,20 @@ impl Recipe<'_> {
         let beside = |i: &Ingredient<'_>| {
             !i.in_pickle && matches!(i.kind, Kind::CuringPremix | Kind::Additive(_))
         };
-        if component.ingredients.iter().any(beside) {
+        let cure = component.cure;
+        // A rub that stands beside a pickle is asked about, whatever is in which.
+        let dry = matches!(cure.and_then(|c| c.method), Some(Method::Ground | Method::DryRub));
+        if component.ingredients.iter().any(beside) && !dry {
             return None;
         }
         let weight = PickleWeight::range(self.sum(component, |i| i.in_pickle)?).ok()?;
-        let cure = component.cure;
-        let lasts = cure.and_then(|cure| cure.time).map(|time| time.value.high());
+        // It lies in the pickle for as long as the steps say, too.
+        let said = cure.and_then(|cure| cure.time).map(|time| time.value.high());
+        let until = component.steps.iter().take_while(|step| !warms(step));
+        let cold = until.filter(|step| step.kind == StepKind::Hold);
+        let held = cold.filter_map(|step| step.time).map(|time| time.value.high());
+        let lasts = [said, held.reduce(|a, b| a + b)].into_iter().flatten();
+        let lasts = lasts.reduce(|a, b| if b > a { b } else { a });
         Some(Pickle {
             weight,
             taken_up: cure.and_then(|cure| cure.taken_up),

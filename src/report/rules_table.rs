@@ -216,8 +216,8 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     },
     InWords {
         rule: "cook/slow-stages",
-        why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up, and one that does not say how warm it is, or how long it takes, may be long; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert. A step that keeps the inside lukewarm counts with all its time. So does a way up that the recipe states itself.",
-        mend: "Shorten the stages in warm air, or chill the food and heat it faster; write `at` and `for` on each of them. Where cure, salt or acid are to make a long stage safe, have the process checked by a licensed process authority.",
+        why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up, and one that does not say how warm it is, or how long it takes, may be long; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert. A step that keeps the inside lukewarm counts with all its time. So does a way up that the recipe states itself. Air of 130 °F or a little more brings the middle to 130 °F slowly, or never: where all the time in air that is no oven's is longer than the screen, the recipe says how long the way up takes.",
+        mend: "Shorten the stages in warm air, or chill the food and heat it faster; write `at` and `for` on each of them. Where cure, salt or acid are to make a long stage safe, have the process checked by a licensed process authority. Of a long cook in hot smoke write `come_up`, by a probe in the middle, or a record.",
         page: include_str!("../../references/pages/rules/cook/slow-stages.md"),
     },
     InWords {
@@ -258,7 +258,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     },
     InWords {
         rule: "chill/warm-time",
-        why: "Between cold and hot, bacteria multiply, and some leave a poison that no reheating takes away. So food may stand there only for a short time, by some rules for less in hot air, and such stays are added up, in Great Britain those after the heat and those after the cold apart. A shop in the United States may go by time alone only with a written procedure, so there this rule is never met by a recipe.",
+        why: "Between cold and hot, bacteria multiply, and some leave a poison that no reheating takes away. So food may stand there only for a short time, by some rules for less in hot air, and such stays are added up, in Great Britain those after the heat and those after the cold apart. A shop in the United States may go by time alone only with a written procedure, so there this rule is never met by a recipe. At the edge of the cold and of the hot a stay counts by what the thermometer may be off. Food that an analysis shows to be dry or sour enough for a shop's table is unproven where an authority has no such table, and breaks nothing.",
         mend: "Serve it sooner, or keep it cold or hot. Write `at` and `for` on every step that holds, serves, packs or chills it; what has stood too long is thrown away.",
         page: include_str!("../../references/pages/rules/chill/warm-time.md"),
     },
@@ -342,7 +342,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     },
     InWords {
         rule: "store/fridge-time",
-        why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has. More than a day in the cold under the name of another step is asked about too.",
+        why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has. Time in the cold under the name of another step counts with those days, in one stay or in ten; the first chill after a cook, of a day at most, is its cooling. What is cooked again is cooked still, and its days go on.",
         mend: "Write `for` on the step and `like` with the row for the food as you made it, and plan no more days than the report names; freeze what is left before they are over. A pack made at home without air keeps nothing longer. No chart has a row for cheese or for fish that was smoked hot: whoever decided how long it keeps is named under `[[component.accept]]`, with the days. Where a chart has a row for such food, its days cannot be accepted away.",
         page: include_str!("../../references/pages/rules/store/fridge-time.md"),
     },
@@ -372,7 +372,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     },
     InWords {
         rule: "store/thaw",
-        why: "Frozen food thaws from the outside in. On a table its surface is warm for hours while the middle is still ice, and what freezing had stopped grows again. The safe ways keep the surface cold, or go straight on to the cook. Water that thaws is cold; in a shop it runs, and carries off what comes loose.",
+        why: "Frozen food thaws from the outside in. On a table its surface is warm for hours while the middle is still ice, and what freezing had stopped grows again. The safe ways keep the surface cold, or go straight on to the cook. Water that thaws is cold; in a shop it runs, and carries off what comes loose. Longer in water than the heaviest bird takes is a stay, and no thaw.",
         mend: "Thaw it in a cold refrigerator and write `how` and `at` on the step; what thaws in water, in a microwave oven or as a part of cooking goes on to the cook without a stop. Never thaw it in a warm room. At home the water is cold tap water, changed again and again, and the food lies in a tight bag.",
         page: include_str!("../../references/pages/rules/store/thaw.md"),
     },
@@ -402,7 +402,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     },
     InWords {
         rule: "store/garlic-in-oil",
-        why: "Garlic and herbs carry spores of Clostridium botulinum from the soil, and oil shuts out the air: together they are what the spores need to grow and make their poison, which has no taste or smell. Nothing in oil makes it safe to leave it out. It is kept in the cold and for a few days only, and this is asked whoever's rules the recipe is held to. A cook does not kill the spores: garlic or herbs that were cooked in oil are kept in just the same way. Time in a freezer does not count, and what is eaten at once is not asked. A sauce in which something else surely outweighs the oil, as tomatoes with a spoon of it, is no garlic in oil.",
+        why: "Garlic and herbs carry spores of Clostridium botulinum from the soil, and oil shuts out the air: together they are what the spores need to grow and make their poison, which has no taste or smell. Nothing in oil makes it safe to leave it out. It is kept in the cold and for a few days only, and this is asked whoever's rules the recipe is held to. A cook does not kill the spores: garlic or herbs that were cooked in oil are kept in just the same way. Time in a freezer does not count, and what is eaten at once is not asked. A sauce in which something else surely outweighs the oil, as tomatoes with a spoon of it, is no garlic in oil. Meat that was cooked in oil with garlic is. Garlic that an analysis shows to be acid enough is unproven past those days, and breaks nothing.",
         mend: "Write a step with `do = \"refrigerate\"`, and `at` and `for` on every step in the cold, plan no more days than the report names, and throw away what is left. A splash of lemon juice or vinegar does not change it; an acidified product needs a process that a licensed process authority has tested.",
         page: include_str!("../../references/pages/rules/store/garlic-in-oil.md"),
     },

@@ -43,10 +43,32 @@ pub fn visible_lines(text: &str) -> Cow<'_, str> {
     })
 }
 
+/// Whether a text holds a character that steers, a line end aside, by its bytes.
+fn holds_steering(text: &[u8]) -> bool {
+    let mut rest = text;
+    while let [byte, after @ ..] = rest {
+        let steers = match (byte, after) {
+            (b'\n', _) => false,
+            (0..=0x1f | 0x7f, _)
+            | (0xc2, [0x80..=0x9f, ..])
+            | (0xe2, [0x80, 0x8e | 0x8f | 0xa8..=0xae, ..])
+            | (0xe2, [0x81, 0xa6..=0xa9, ..])
+            | (0xef, [0xbf, 0xbe | 0xbf, ..]) => true,
+            _ => false,
+        };
+        if steers {
+            return true;
+        }
+        rest = after;
+    }
+    false
+}
+
 /// JSON whose strings hold nothing that steers a terminal: the same values, written with escapes of JSON.
 pub(crate) fn in_json(json: String) -> String {
     let steers = |c: char| is_unprintable(c) && c != '\n';
-    if !json.contains(steers) {
+    // Most JSON holds none, and a look at its bytes costs a fraction of one at its characters.
+    if !holds_steering(json.as_bytes()) {
         return json;
     }
     let mut out = String::with_capacity(json.len());
@@ -75,4 +97,17 @@ fn written_out(text: &str, kept: fn(char, &mut Peekable<Chars<'_>>) -> bool) -> 
         }
     }
     Cow::Owned(out)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{holds_steering, is_unprintable};
+
+    #[test]
+    fn the_bytes_of_every_character_say_what_the_character_says() {
+        for c in ('\0'..=char::MAX).filter(|c| *c != '\n') {
+            let text = format!("a{c}b");
+            assert_eq!(holds_steering(text.as_bytes()), is_unprintable(c), "{:x}", u32::from(c));
+        }
+    }
 }

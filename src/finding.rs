@@ -20,7 +20,7 @@ use core::fmt;
 use uom::si::f64::{Mass, TemperatureInterval, Time};
 use uom::si::{Dimension, Quantity, Units};
 
-use crate::cite::{Row, Seen};
+use crate::cite::Row;
 use crate::range::{Range, against};
 use crate::units::{PrintedTemperature, Reading, Scale};
 
@@ -507,8 +507,8 @@ impl Missing {
         Self { what, say, answer: Answer::Writer }
     }
 
-    /// The same, said by another.
-    pub(crate) const fn from(self, answer: Answer) -> Self {
+    /// The same, where somebody other than the writer can say it.
+    pub(crate) const fn answered_by(self, answer: Answer) -> Self {
         Self { answer, ..self }
     }
 }
@@ -618,7 +618,7 @@ impl Finding {
     /// confirmed the row.
     #[must_use]
     pub fn unless_remembered(self, confirmed: impl Fn(&Row) -> bool) -> Self {
-        let remembered = |row: &Row| row.citation.seen == Seen::Memory && !confirmed(row);
+        let remembered = |row: &Row| row.is_from_memory() && !confirmed(row);
         let rests = self.verdict == Verdict::Meets && self.rule.force == Force::Safety;
         if rests && self.rows.into_iter().flatten().any(remembered) {
             return Self { verdict: Verdict::Unproven, ..self }.missing(REMEMBERED);
@@ -626,16 +626,27 @@ impl Finding {
         self
     }
 
-    /// Whether the levels that were found meet the limit, whoever has read its row.
+    /// Whether what was found meets the limit, whoever has read its row.
     pub(crate) fn is_within(&self) -> bool {
-        let level = |measure: Measure| match measure {
-            Measure::Level { mg_per_kg, .. } => mg_per_kg,
-            _ => f64::NAN,
-        };
-        self.found.zip(self.limit).is_some_and(|(found, limit)| {
-            let known = Range::ordered(level(found.low()), level(found.high()));
-            limit.map(level).judge(&known) == Verdict::Meets
-        })
+        let meets = |(found, limit): (_, Limit<_>)| limit.judge(&found) == Verdict::Meets;
+        self.found.zip(self.limit).is_some_and(meets)
+    }
+
+    /// Whether it rests on a figure that nobody read.
+    pub(crate) fn is_from_memory(&self) -> bool {
+        self.rows.into_iter().flatten().any(Row::is_from_memory)
+    }
+
+    /// The better of two answers of which one is enough. Of equal verdicts it is the one that does not rest on
+    /// memory, which could turn it into *unproven*; otherwise this one.
+    pub(crate) fn or_better(self, other: Self) -> Self {
+        let rank = |finding: &Self| (finding.verdict, finding.is_from_memory());
+        if rank(&other) < rank(&self) { other } else { self }
+    }
+
+    /// The worse of two answers that both count; of equal verdicts this one.
+    pub(crate) fn or_worse(self, other: Self) -> Self {
+        if other.verdict > self.verdict { other } else { self }
     }
 
     /// The same, *unproven* for want of something, whatever its figure says.
@@ -717,7 +728,7 @@ impl Finding {
         self
     }
 
-    /// With the gap between two readings for which it is unproven; of none, as it is.
+    /// With the gap between two readings for which it is unproven; unchanged where there is none.
     pub(crate) fn in_gap(self, gap: Option<Range<Time>>) -> Self {
         match gap {
             Some(_) => Self { gap, ..self.missing(READINGS_BETWEEN) },

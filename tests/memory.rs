@@ -124,3 +124,36 @@ fn a_row_is_confirmed_once() {
     let faults = Recipe::read(&danish("15 g", &twice)).expect_err("it is refused").faults;
     assert_eq!(faults.len(), 1, "{faults:?}");
 }
+
+/// Invented: it is too slow for the first option, keeps the second, which is from memory alone, and the third, which
+/// is upheld by an edition that was read.
+#[test]
+fn of_two_schedules_that_are_kept_one_that_was_read_is_named() {
+    let curve = [
+        (0, 135.0),
+        (2, 130.5),
+        (4, 126.0),
+        (36, 123.5),
+        (44, 117.0),
+        (94, 79.5),
+        (150, 64.0),
+        (200, 55.0),
+        (260, 47.0),
+        (310, 41.0),
+        (330, 38.5),
+    ];
+    let rows = curve.map(|(at, inside)| {
+        format!("[[component.cooling]]\nafter = \"{at} min\"\ninside = \"{inside} °F\"\n")
+    });
+    let text = format!(
+        "title = \"Invented\"\nheld_to = [\"us-fsis\"]\n[instruments]\nthermometer = \"1 °F\"\n\
+         [[component]]\nname = \"loin\"\nfood = \"whole-meat\"\n{}\
+         [[component.step]]\ndo = \"cook\"\nto = \"170 °F\"\n[[component.step]]\ndo = \"chill\"\n",
+        rows.concat()
+    );
+    let found = Recipe::read(&text).expect("it is read").check();
+    let cooling =
+        found.iter().find(|c| c.finding.rule.id == "chill/cooling").expect("it is judged");
+    let row = cooling.finding.rows[0].expect("a row");
+    assert_eq!((cooling.finding.verdict, row.key), (Verdict::Meets, "fsis-1999-2-1"));
+}

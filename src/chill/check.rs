@@ -201,7 +201,6 @@ pub fn answers(authority: Authority) -> bool {
 /// use greenweight::authority::Authority;
 /// use greenweight::chill::{Cooling, Holds, check, legs};
 /// use greenweight::finding::Place;
-///
 /// use greenweight::units::seconds;
 ///
 /// let cooling = Cooling {
@@ -254,9 +253,7 @@ pub struct Cooling<'a> {
 #[must_use]
 pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> Option<Finding> {
     let judged = schedules(authority).iter().filter_map(|schedule| cooling.by(schedule, day));
-    // Of two that answer the same the first is named.
-    let best = judged.reduce(|best, other| if other.verdict < best.verdict { other } else { best });
-    best.map(|finding| match finding.verdict {
+    judged.reduce(Finding::or_better).map(|finding| match finding.verdict {
         Verdict::Meets => finding,
         _ if authority == Authority::GreatBritain && cooling.holds.nitrite.is_some() => {
             finding.note(CURED_TOO)
@@ -270,8 +267,7 @@ pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> 
 #[must_use]
 pub fn check_unheld(cooling: &Cooling<'_>, day: Option<Date>) -> Option<Finding> {
     let found = Authority::ALL.into_iter().filter_map(|authority| check(cooling, authority, day));
-    let best =
-        found.reduce(|best, other| if other.verdict < best.verdict { other } else { best })?;
+    let best = found.reduce(Finding::or_better)?;
     let unproven = Finding { verdict: Verdict::Unproven, mend: None, ..best };
     (best.verdict != Verdict::Meets).then(|| unproven.missing(NOBODY).note(REVIEW))
 }
@@ -285,19 +281,17 @@ impl Cooling<'_> {
                 .limit(Limit::AtMost(leg.value.most)),
             curve => judge(self, curve, leg),
         };
-        let worst = |worst: Finding, other: Finding| {
-            if other.verdict > worst.verdict { other } else { worst }
-        };
-        let own = schedule.on(day).map(judged).reduce(worst)?;
-        let legs = match schedule.upholding().map(judged).reduce(worst) {
+        let own = schedule.on(day).map(judged).reduce(Finding::or_worse)?;
+        let legs = match schedule.upholding().map(judged).reduce(Finding::or_worse) {
             // Both are kept: the one that somebody read is named.
             Some(upheld) if upheld.verdict >= own.verdict => upheld.note(UPHELD),
             _ => own,
         };
-        let finding = match (legs.verdict, self.falls(schedule, day)) {
-            (Verdict::Meets, Err(missing)) => {
-                Finding { verdict: Verdict::Unproven, ..legs }.missing(missing)
-            }
+        let finding = match legs.verdict {
+            Verdict::Meets => match self.falls(schedule, day) {
+                Ok(()) => legs,
+                Err(missing) => Finding { verdict: Verdict::Unproven, ..legs }.missing(missing),
+            },
             _ => legs,
         };
         // A condition that is not proven leaves the schedule unproven, whatever the clocks say.
@@ -454,7 +448,7 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
 fn gap_at(cooling: &Cooling<'_>, curve: &[Point], leg: &Cited<Leg>) -> Option<Range<Time>> {
     let off = cooling.thermometer.unwrap_or_default().value.abs();
     let falls_to = |gap: &Segment, to: PrintedTemperature| {
-        let to = to.on(gap.from().scale()).on(Scale::Celsius).value();
+        let to = celsius(to, curve);
         gap.from().celsius() + off >= to && gap.to().celsius() - off <= to
     };
     longest_gap(curve, cooling.vouched, |gap| {

@@ -16,7 +16,7 @@ const PROCEDURE: Missing = Missing::new(
     "a written procedure of time in place of temperature, and that it is served or thrown away in time",
     "keep it cold or hot; otherwise have the procedure at hand before it is used",
 )
-.from(Answer::Outside);
+.answered_by(Answer::Outside);
 const ONCE: &str = "A defence that is there once only. Food that was kept so is cooled to be kept safe, or thrown away.";
 const MARK: &str = "Time in place of temperature: marked when it leaves the cold or the heat, served or thrown away in time, never put back.";
 
@@ -139,7 +139,7 @@ pub fn always_short(time: Time) -> bool {
 pub fn warm(stays: &[Stay], authority: Authority, place: Place) -> Option<Finding> {
     let sides = [None, Some(Was::Cold), Some(Was::Hot)];
     let findings = sides.into_iter().filter_map(|was| of_side(stays, authority, was, place));
-    findings.reduce(|worst, finding| if finding.verdict > worst.verdict { finding } else { worst })
+    findings.reduce(Finding::or_worse)
 }
 
 /// Two times together; without an end where one of them has none.

@@ -248,6 +248,14 @@ pub struct Row {
     pub note: &'static str,
 }
 
+impl Row {
+    /// Whether nobody read it in its document: its figure is from memory.
+    #[must_use]
+    pub fn is_from_memory(&self) -> bool {
+        self.citation.seen == Seen::Memory
+    }
+}
+
 /// A published figure with its row.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]

@@ -170,7 +170,7 @@ pub fn unanswered(plan: &Plan, ripens: bool, day: Option<Date>) -> Finding {
     let cooked = |a: Authority| completes(plan, a, day) == Some(Verdict::Meets);
     let instead = ripens && !plan.planned && !holds_poultry(plan.food, plan.animals);
     let answered_for = instead || Authority::ALL.into_iter().any(cooked);
-    let missing = if answered_for { AUTHORITY.from(Answer::NoTable) } else { AUTHORITY };
+    let missing = if answered_for { AUTHORITY.answered_by(Answer::NoTable) } else { AUTHORITY };
     Finding::unproven(&ANSWERED, missing, plan.place)
 }
 

@@ -29,7 +29,7 @@ const ELSEWHERE: Missing = Missing::new(
     "a limit of this authority for this additive: this version judges none",
     "see the tables of ascorbates and phosphates elsewhere in references/README.md, or ask the authority",
 )
-.from(Answer::NoTable);
+.answered_by(Answer::NoTable);
 const TAKEN_UP: Missing = Missing::new(
     "how much of the pickle goes into the meat: all of its phosphate would be too much",
     "put no more phosphate into the pickle than the meat may hold",

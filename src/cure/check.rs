@@ -223,7 +223,7 @@ const AUTHORITY_OF_ADDITIVES: Missing = Missing::new(
     "an authority with limits for accelerators and phosphates in this food",
     "for meat add one to held_to, for example \"us-fsis\" for a plant; otherwise leave them out",
 )
-.from(Answer::NoTable);
+.answered_by(Answer::NoTable);
 
 /// The finding when none of the authorities of a recipe limits what goes into a batch.
 #[must_use]

@@ -42,7 +42,7 @@ const UNSAID: Missing = Missing::new(
     "as what, or over what, the row counts its figure: its document does not say",
     "ask the authority",
 )
-.from(Answer::NoTable);
+.answered_by(Answer::NoTable);
 const POTASSIUM: &str =
     "Part of it is the potassium salt, counted by the nitrite or nitrate it holds.";
 const ONLY_LEFT: &str =

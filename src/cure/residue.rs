@@ -16,12 +16,12 @@ pub(super) const ANALYSIS: Missing = Missing::new(
     "an analysis: no recipe proves what is left in the product",
     "have the finished product analysed through its shelf life, and write analysis = { nitrite = \"… mg/kg\", as = \"sodium-salts\" }",
 )
-.from(Answer::Outside);
+.answered_by(Answer::Outside);
 const BOTH: Missing = Missing::new(
     "an analysis of both: this row counts nitrite and nitrate together",
     "have the finished product analysed for both, and write analysis = { nitrite = \"… mg/kg\", nitrate = \"… mg/kg\", as = \"sodium-salts\" }",
 )
-.from(Answer::Outside);
+.answered_by(Answer::Outside);
 const OF_BACON: Missing = Missing::new(
     "a limit for the residue in bacon: the analysis found more than any other cured meat may hold",
     "do not eat or sell the batch; have the process checked",

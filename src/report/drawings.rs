@@ -8,7 +8,7 @@ use crate::trace::{Drawing, Level, NotDrawn, Point, to_svg};
 use crate::units::{PrintedTemperature, Scale, Time, show_duration};
 
 use super::{Checkup, SHORT_CAUTION};
-use crate::cite::{Row, Seen};
+use crate::cite::Row;
 
 /// What is drawn of one component.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -133,7 +133,7 @@ fn levels(recipe: &Recipe<'_>, component: &Component<'_>, scale: Scale) -> Vec<L
 
 /// What the name of a line says of a figure that nobody read.
 fn remembered(row: &Row) -> &'static str {
-    if row.citation.seen == Seen::Memory { ", from memory" } else { "" }
+    if row.is_from_memory() { ", from memory" } else { "" }
 }
 
 fn printed(temperature: PrintedTemperature, scale: Scale) -> String {

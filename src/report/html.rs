@@ -3,7 +3,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use super::{
     CAUTIONS, Checkup, Drawn, Lines, SHORT_CAUTION, drawings, visible, visible_lines, words,
 };
-use crate::cite::{Row, Seen};
+use crate::cite::Row;
 use crate::cure::Pump;
 use crate::finding::{Finding, Measure, Place, Verdict};
 use crate::range::Range;
@@ -212,7 +212,7 @@ impl Page<'_, '_> {
             details .finding.(class) open[open] id=[open.then(|| self.anchor(checked))] {
                 summary .head {
                     (sign(finding.verdict)) " " (finding.rule.asks) ": " (word)
-                    @if words::from_memory(finding) { ", by a figure from memory" }
+                    @if finding.is_from_memory() { ", by a figure from memory" }
                 }
                 @if let Some(accepted) = accepted { p { strong { "Accepted: " } (accepted.reason) } }
                 (clock(finding))
@@ -229,10 +229,11 @@ impl Page<'_, '_> {
                                 "[" (self.number(row)) "] "
                             }
                             (row.citation.place) ", " (row.citation.standing.words()) ", " (row.citation.seen.words())
-                            @match (row.citation.seen, self.checkup.recipe.confirmation(row)) {
-                                (Seen::Memory, Some(confirmed)) => { strong { " (" (words::confirmation(confirmed)) ")" } }
-                                (Seen::Memory, None) => { strong { " (check it)" } }
-                                _ => {}
+                            @if row.is_from_memory() {
+                                @match self.checkup.recipe.confirmation(row) {
+                                    Some(confirmed) => strong { " (" (words::confirmation(confirmed)) ")" },
+                                    None => strong { " (check it)" },
+                                }
                             }
                             @if !row.note.is_empty() { ". " (row.note) }
                         }

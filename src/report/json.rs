@@ -237,7 +237,7 @@ fn sources(finding: &Finding, checkup: &Checkup<'_>) -> Vec<Cited> {
 }
 
 fn number(measure: &Measure) -> (f64, &'static str) {
-    (words::number(measure), words::unit(measure))
+    (measure.number(), words::unit(measure))
 }
 
 pub(super) fn not_read(unread: &Unread) -> Result<String, serde_json::Error> {

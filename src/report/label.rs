@@ -3,7 +3,7 @@ use std::fmt;
 use super::words::{confirmation, temperature};
 use super::{Checkup, SHORT_CAUTION, visible};
 use crate::authority::Authority;
-use crate::cite::{Cited, Date, Seen};
+use crate::cite::{Cited, Date};
 use crate::cook::{Animals, Endpoint, endpoint_row};
 use crate::finding::{Finding, Force, Limit, Measure, Rule, Verdict};
 use crate::recipe::{Component, Confirmed, Recipe, StepKind};
@@ -162,7 +162,7 @@ fn cook_through(recipe: &Recipe<'_>, component: &Component<'_>) -> CookThrough {
     let kitchens = recipe.held_to.iter().filter(|&&authority| authority != Authority::UsFsis);
     let rows = kitchens
         .filter_map(|&authority| endpoint_row(authority, component.food, animals, recipe.date));
-    let read = rows.filter(|row| told && row.row.citation.seen != Seen::Memory);
+    let read = rows.filter(|row| told && !row.row.is_from_memory());
     let order = |row: &Cited<Endpoint>| {
         (row.value.temperature.on(Scale::Fahrenheit).value(), row.value.rest.value)
     };

@@ -4,7 +4,7 @@ use core::cmp::Ordering;
 
 use uom::si::f64::{Mass, Time};
 
-use crate::cite::{Row, Seen};
+use crate::cite::Row;
 use crate::finding::{Finding, Force, Held, Limit, Measure, Mend, Rule};
 use crate::range::{Range, against};
 use crate::recipe::{Confirmed, Recipe};
@@ -12,10 +12,6 @@ use crate::units::{
     MassUnit, Reading, Scale, Shown, ShownRange, kitchen_scale, seconds, show_duration, show_mass,
     show_mass_like,
 };
-
-pub(super) const fn number(measure: &Measure) -> f64 {
-    measure.number()
-}
 
 pub(super) fn unit(measure: &Measure) -> &'static str {
     match measure {
@@ -42,7 +38,7 @@ fn beside(finding: &Finding) -> impl Iterator<Item = f64> {
         .into_iter()
         .flatten()
         .filter(move |figure| kind == Some(core::mem::discriminant(figure)))
-        .map(|figure| number(&figure))
+        .map(|figure| figure.number())
 }
 
 fn held(held: &Held) -> String {
@@ -54,7 +50,7 @@ fn one(measure: &Measure, finding: &Finding) -> String {
         Measure::Duration(time) => show_duration(*time).to_string(),
         Measure::Held(time) => held(time),
         _ => beside(finding)
-            .fold(Shown::new(number(measure), unit(measure)), Shown::beside)
+            .fold(Shown::new(measure.number(), unit(measure)), Shown::beside)
             .to_string(),
     }
 }
@@ -80,12 +76,12 @@ fn between(found: &Range<Measure>, finding: &Finding) -> String {
             format!("{} at {}", times(a.time, b.time), reading(b.at))
         }
         (Measure::Held(a), _) => held(&a),
-        _ if number(&high).is_infinite() && number(&low) <= 0.0 => "an unknown level of".to_owned(),
-        _ if number(&high).is_infinite() => {
-            format!("at least {}", Shown::new(number(&low), unit(&low)))
+        _ if high.number().is_infinite() && low.number() <= 0.0 => "an unknown level of".to_owned(),
+        _ if high.number().is_infinite() => {
+            format!("at least {}", Shown::new(low.number(), unit(&low)))
         }
         _ => beside(finding)
-            .fold(ShownRange::new(number(&low), number(&high), unit(&low)), ShownRange::beside)
+            .fold(ShownRange::new(low.number(), high.number(), unit(&low)), ShownRange::beside)
             .to_string(),
     }
 }
@@ -125,7 +121,7 @@ pub(super) fn limit(finding: &Finding) -> Option<String> {
     let shown = |measure: &Measure| match measure {
         Measure::Duration(time) => show_duration(*time).to_string(),
         Measure::Held(time) => held(time),
-        _ => Shown::new(number(measure), unit(measure)).to_string(),
+        _ => Shown::new(measure.number(), unit(measure)).to_string(),
     };
     let (first, second) = limit.figures();
     let figures = match second {
@@ -144,10 +140,10 @@ pub(super) fn margin(finding: &Finding) -> Option<String> {
     }
     let (gap, room, past) = match limit {
         Limit::AtMost(_) | Limit::Below(_) => {
-            (number(&found.high()) - number(&figure), "below", "above")
+            (found.high().number() - figure.number(), "below", "above")
         }
         Limit::AtLeast(_) | Limit::Above(_) => {
-            (number(&found.low()) - number(&figure), "below", "above")
+            (found.low().number() - figure.number(), "below", "above")
         }
         _ => return None,
     };
@@ -255,26 +251,22 @@ pub(super) fn mend(finding: &Finding) -> Option<String> {
 
 /// Where a row stands, and whether nobody read it there, or who did.
 pub(super) fn source(row: &Row, recipe: &Recipe<'_>) -> String {
-    let remark = match (row.citation.seen, recipe.confirmation(row)) {
-        (Seen::Memory, Some(confirmed)) => format!(" ({})", confirmation(confirmed)),
-        (Seen::Memory, None) => {
-            format!(" (this figure is from memory: check it. Row {}/{})", row.table, row.key)
-        }
-        _ => String::new(),
-    };
-    format!("{}{remark}", row.citation)
+    if !row.is_from_memory() {
+        return row.citation.to_string();
+    }
+    match recipe.confirmation(row) {
+        Some(confirmed) => format!("{} ({})", row.citation, confirmation(confirmed)),
+        None => format!(
+            "{} (this figure is from memory: check it. Row {}/{})",
+            row.citation, row.table, row.key
+        ),
+    }
 }
 
 /// Who says to have read a row from memory.
 pub(super) fn confirmation(confirmed: &Confirmed<'_>) -> String {
     let Confirmed { document, at, on, .. } = confirmed;
     format!("the writer of the recipe read it in {document}, {at}, on {on}")
-}
-
-/// Whether a finding rests on a figure that nobody read.
-#[cfg(feature = "html")]
-pub(super) fn from_memory(finding: &Finding) -> bool {
-    finding.rows.into_iter().flatten().any(|row| row.citation.seen == Seen::Memory)
 }
 
 /// What is missing, and the gap of the record that it is missing in.

@@ -45,7 +45,7 @@ const LABEL: Missing = Missing::new(
     "that such a pack always bears the time and date it was made, and is opened in time",
     "label every pack so; a pack that is kept longer rests on water activity or pH by an analysis",
 )
-.from(Answer::Outside);
+.answered_by(Answer::Outside);
 const ON_THE_SPOT: &str = "Meat that was cured on the spot is no barrier, whatever its nitrite: only meat cured in an inspected plant and received in its pack. What 120 ppm nitrite and 3.5 % brine allow is slow cooling, not this.";
 const FISH: &str = "Frozen before, during and after: pack it with air, or freeze it first and keep it frozen in its pack. A shop needs a variance for anything else.";
 const WHO: &str = "A shop needs a plan, approved beforehand, for every pack without air.";

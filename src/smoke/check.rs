@@ -75,7 +75,7 @@ pub fn unanswered(place: Place) -> Finding {
             "an authority that says how warm cold smoke may be for this food",
             "add one to held_to, for example \"us-fda\" for fish",
         )
-        .from(Answer::NoTable),
+        .answered_by(Answer::NoTable),
     )
 }
 
@@ -107,16 +107,8 @@ pub fn check(
         report(Finding::new(rule, Verdict::Unproven).missing(HOW_WARM).at(smoke.place));
         return;
     };
-    let mut best: Option<Finding> = None;
-    for row in rows() {
-        let finding = hold(smoke, rule, at, row);
-        if best.is_none_or(|best| finding.verdict < best.verdict) {
-            best = Some(finding);
-        }
-    }
-    if let Some(finding) = best {
-        report(finding);
-    }
+    let found = rows().map(|row| hold(smoke, rule, at, row));
+    found.reduce(Finding::or_better).into_iter().for_each(report);
 }
 
 fn hold(

@@ -4,7 +4,7 @@ use super::table::{
     BRINING_ROOM, BRINING_ROOM_TIME, BRINING_START, HOT_FISH, VARIANCE, WATER_PHASE_SALT,
 };
 use crate::authority::Authority;
-use crate::cite::{Cited, Row, Seen};
+use crate::cite::{Cited, Row};
 use crate::finding::{
     Finding, Force, Held, Limit, Mend, Missing, Place, Placed, Rule, Share, THERMOMETER, Verdict,
 };
@@ -145,16 +145,9 @@ pub fn check_fish(fish: &SmokedFish, authority: Authority, report: &mut impl FnM
                 && row.value.nitrite.is_some() == with_nitrite
         })
     };
-    // Of rows that are the same verdict, the one that rests on salt alone is the one to mend by, and of those one that
-    // somebody read.
-    let remembered = |row: &&Cited<WaterPhase>| row.row.citation.seen == Seen::Memory;
-    let rows = |with_nitrite: bool| {
-        let read = rows(with_nitrite).filter(move |row| !remembered(row));
-        read.chain(rows(with_nitrite).filter(remembered))
-    };
+    // Of rows that are the same verdict, the one that rests on salt alone is the one to mend by.
     let salts = rows(false).chain(rows(true).filter(|_| fish.less_salt)).map(|row| salt(fish, row));
-    let best = salts.reduce(|best, next| if next.verdict < best.verdict { next } else { best });
-    best.into_iter().for_each(&mut *report);
+    salts.reduce(Finding::or_better).into_iter().for_each(&mut *report);
     if !fish.cold {
         let rows = HOT_FISH.iter().filter(|row| row.value.authority == authority);
         rows.map(|row| hot(fish, row)).for_each(report);

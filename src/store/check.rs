@@ -48,7 +48,7 @@ const UNLISTED: Missing = Missing::new(
     "how long it keeps: no chart has a row for this food",
     "whoever decided how long it keeps is named under [[component.accept]], with the days",
 )
-.from(Answer::NoTable);
+.answered_by(Answer::NoTable);
 const WORDS: Missing = Missing::new(
     "a number of days: the chart has words for this food",
     "follow the words of the chart, which stand beside this finding",
@@ -195,7 +195,7 @@ pub fn unanswered(place: Place, says_how_long: bool) -> Finding {
     Finding::new(&ANSWERED, Verdict::Unproven).at(place).missing(Missing::new(
         "an authority that says how long this keeps",
         "only the charts for homes in the United States, \"us-consumer\", are held here; elsewhere whoever decided how long it keeps is named under [[component.accept]], with the days",
-    ).from(Answer::NoTable))
+    ).answered_by(Answer::NoTable))
 }
 
 /// The finding on food that is kept in the cold for days by another name than refrigerating.

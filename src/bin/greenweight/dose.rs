@@ -3,7 +3,7 @@
 use std::fmt::{Display, Write};
 
 use greenweight::authority::Authority;
-use greenweight::cite::{Date, Seen};
+use greenweight::cite::Date;
 use greenweight::cure::{
     Batch, Cure, Dose, GreenWeight, Level, Method, NoDose, Pickle, PickleWeight, Premix, Pump,
     Weighed, dose, product_keys, skin_free,
@@ -224,7 +224,7 @@ fn in_words(dose: &Dose, scale: Mass, strength: f64) -> String {
         ),
         None => write!(out, "{}", too_small(dose, scale)),
     };
-    if ceiling.citation.seen == Seen::Memory {
+    if ceiling.is_from_memory() {
         let _ = writeln!(out, "This limit is from memory: check it before you rely on it.");
     }
     if dose.prescribed {

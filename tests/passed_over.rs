@@ -276,6 +276,20 @@ fn a_second_cooling_needs_rows_of_its_own() {
     assert_eq!(twice, [Verdict::Meets, Verdict::Unproven]);
 }
 
+/// With a record any step that heats may end the cook, and a hold in the cold heats nothing.
+#[test]
+fn a_hold_in_the_cold_ends_no_recorded_cook() {
+    let record = "[[component.record]]\nafter = \"0 min\"\ninside = \"45 °F\"\n[[component.record]]\nafter = \"10 min\"\ninside = \"160 °F\"\n";
+    let smoke = step("smoke", "at = \"180 °F\"\nfor = \"3 h\"");
+    let hold = step("hold", "at = \"36 °F\"\nfor = \"12 h\"");
+    let fridge = step("refrigerate", "at = \"36 °F\"\nfor = \"12 h\"");
+    let fast = SLOW.replace("8 h", "90 min").replace("100 °F", "65 °F").replace("20 h", "5 h");
+    let of =
+        |parts: &[&str]| cooling("us-food-code-2022", &[&[PORK, record, &fast], parts].concat());
+    assert_eq!(of(&[&smoke, &fridge, &hold, &fridge]), [Verdict::Meets]);
+    assert_eq!(of(&[&hold, &fridge, &smoke, &fridge]), [Verdict::Meets]);
+}
+
 // Food Code, 3-501.17: seven days, of which the day it is made is the first. A second cook starts none again.
 #[test]
 fn a_date_mark_goes_on_through_a_second_cook() {

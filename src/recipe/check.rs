@@ -104,7 +104,7 @@ pub(super) fn analysed_brine(component: &Component<'_>) -> Option<Range<f64>> {
 
 /// Whether a cook ends with a step, by what it says or by the record.
 pub(super) fn ends_cook(component: &Component<'_>, step: &Step) -> bool {
-    step.ends_a_cook() || (!component.record.is_empty() && step.kind.heats())
+    step.ends_a_cook() || (!component.record.is_empty() && warms(step))
 }
 
 /// Where the cook ends: at the last step that ends one, or by its record.

@@ -714,9 +714,8 @@ impl Component<'_> {
         !self.cooling.is_empty() && !self.cooling_logged
     }
 
-    /// The first and the last day on which it may be packed: from when it is made to when its steps end. The
-    /// end is open where a step may take days and does not say how many.
-    pub(super) fn days_of_packing(&self) -> Option<(Date, Option<Date>)> {
+    /// The days on which it may be packed; `None` where it does not say when it is made.
+    pub(super) fn days_of_packing(&self) -> Option<DaysOfPacking> {
         let made = self.made_on?;
         let cured = self.cure.filter(|cure| cure.method != Some(Method::Ground));
         let cured = cured.map(|cure| cure.time.map(|time| time.value.high()));
@@ -724,7 +723,7 @@ impl Component<'_> {
         // Begun late in the day, the last hours are of the next.
         let sum = times.try_fold(days(1.0), |sum, time| Some(sum + time?));
         let end = sum.filter(|_| !self.steps.is_empty()).and_then(|sum| made.later(sum));
-        Some((made, end))
+        Some(DaysOfPacking { made, end })
     }
 
     /// The last step that ends a cook.
@@ -764,6 +763,21 @@ impl Component<'_> {
             }
         }
         animals
+    }
+}
+
+/// The days on which something may be packed.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct DaysOfPacking {
+    /// The day it is made.
+    pub(super) made: Date,
+    /// The day its steps end; open where a step may take days and does not say how many.
+    pub(super) end: Option<Date>,
+}
+
+impl DaysOfPacking {
+    pub(super) fn hold(&self, packed: Date) -> bool {
+        packed >= self.made && self.end.is_none_or(|end| packed <= end)
     }
 }
 

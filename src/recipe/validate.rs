@@ -21,16 +21,16 @@ use crate::trace::Point;
 use crate::units::{Amount, Reading, TEMPERATURE, TOLERANCE, Time};
 
 bounds! {
-    pub(super) WEIGHT: "amount", "kg", 0.0, 1e6;
-    pub(super) PREMIX: "amount of curing premix", "kg", 1e-9, 1e6;
+    WEIGHT: "amount", "kg", 0.0, 1e6;
+    PREMIX: "amount of curing premix", "kg", 1e-9, 1e6;
     pub(super) PIECE: "weight of what is made", "kg", 1e-9, 1e6;
     // As much water as the heaviest amount.
-    pub(super) VOLUME: "amount by volume", "m³", 0.0, 1e3;
+    VOLUME: "amount by volume", "m³", 0.0, 1e3;
     // Three hundred years: no food is kept for longer.
-    pub(super) TIME: "length of time", "s", 0.0, 1e10;
-    pub(super) SHARE: "share", "%", 0.0, 100.0;
+    TIME: "length of time", "s", 0.0, 1e10;
+    SHARE: "share", "%", 0.0, 100.0;
     // Each is rounded, and each analysis has its error.
-    pub(super) TOGETHER: "fat, moisture, protein and salt together", "%", 0.0, 105.0;
+    TOGETHER: "fat, moisture, protein and salt together", "%", 0.0, 105.0;
     pub(super) TAKEN_UP: "pump or pick-up", "mg/kg", 1e3, 1e6;
     pub(super) LOGS: "reduction", "log", 0.0, 100.0;
     // A logger that reads less often vouches for nothing.
@@ -80,7 +80,7 @@ const NO_PRODUCT: &str = "no table has a product of this name";
 const NO_ROW: &str = "the storage chart has no such row on the day of the recipe";
 
 /// What a recipe cannot be is judged by no other rule.
-pub(super) const IMPOSSIBLE: Rule = Rule::new(
+const IMPOSSIBLE: Rule = Rule::new(
     "recipe/impossible-figure",
     "figures and names that a recipe can have",
     Force::Safety,
@@ -222,10 +222,20 @@ pub(super) fn above_its_air(step: &Step) -> Option<Placed<Reading>> {
     (step.kind.heats() && at.value < to.value).then_some(to)
 }
 
+/// A figure.
+pub(super) fn inside(bounds: &Bounds, value: f64) -> Result<(), OutOfRange> {
+    bounds.check(value).map(|_| ())
+}
+
+/// Both ends of a range.
+pub(super) fn ends(bounds: &Bounds, low: f64, high: f64) -> Result<(), OutOfRange> {
+    inside(bounds, low)?;
+    inside(bounds, high)
+}
+
 /// Both ends of a time.
 pub(super) fn lasts(time: &Range<Time>) -> Result<(), OutOfRange> {
-    TIME.check(time.low().value)?;
-    TIME.check(time.high().value).map(|_| ())
+    ends(&TIME, time.low().value, time.high().value)
 }
 
 /// An amount of an ingredient.
@@ -235,13 +245,13 @@ pub(super) fn weighs(amount: &Amount, kind: Kind) -> Result<(), OutOfRange> {
         Amount::Weighed(mass) => (&WEIGHT, mass.value),
         Amount::ByVolume(volume) => (&VOLUME, volume.value),
     };
-    bounds.check(value).map(|_| ())
+    inside(bounds, value)
 }
 
 /// What an analysis found, together.
 pub(super) fn whole(found: &Proximates) -> Result<(), OutOfRange> {
     let parts = [found.fat, found.moisture, found.protein, found.salt];
-    TOGETHER.check(parts.into_iter().flatten().sum()).map(|_| ())
+    inside(&TOGETHER, parts.into_iter().flatten().sum())
 }
 
 /// Whether more protein is said not to be of the meat than there is.
@@ -302,7 +312,7 @@ impl Walk<'_> {
 
     fn bounded(&mut self, field: &'static str, bounds: &Bounds, value: Option<f64>) {
         if let Some(value) = value {
-            self.result(field, bounds.check(value).map(|_| ()));
+            self.result(field, inside(bounds, value));
         }
     }
 
@@ -383,16 +393,13 @@ impl Walk<'_> {
         self.bounded("finished", &PIECE, component.finished.map(|mass| mass.value));
         self.bounded("piece", &PIECE, component.piece.map(|mass| mass.value));
         if let Some(Placed { value: fat, .. }) = component.fat_target {
-            self.bounded("fat_target", &SHARE, Some(fat.low()));
-            self.bounded("fat_target", &SHARE, Some(fat.high()));
+            self.result("fat_target", ends(&SHARE, fat.low(), fat.high()));
         }
-        match (component.days_of_packing(), component.packed_on) {
-            (None, Some(_)) => self.says("packed_on", true, MADE_ON),
-            (Some((made, end)), Some(packed)) => {
-                let outside = packed < made || end.is_some_and(|end| packed > end);
-                self.says("packed_on", outside, PACKED_OUTSIDE);
+        if let Some(packed) = component.packed_on {
+            match component.days_of_packing() {
+                None => self.says("packed_on", true, MADE_ON),
+                Some(days) => self.says("packed_on", !days.hold(packed), PACKED_OUTSIDE),
             }
-            _ => {}
         }
         if let Some(file) = &component.recorded_in {
             self.bounded("recorded_in.interval", &INTERVAL, file.interval.map(|time| time.value));
@@ -466,9 +473,8 @@ impl Walk<'_> {
 
     fn cure(&mut self, cure: &CurePlan) {
         if let Some(share) = cure.taken_up {
-            for end in [share.low(), share.high()] {
-                self.bounded("cure.pump", &TAKEN_UP, Some(end.fraction() * 1e6));
-            }
+            let [low, high] = [share.low(), share.high()].map(|end| end.fraction() * 1e6);
+            self.result("cure.pump", ends(&TAKEN_UP, low, high));
             let soaked = matches!(cure.method, None | Some(Method::Pumped | Method::Immersion));
             self.says("cure.pump", !soaked, NOT_TAKEN_UP);
         }

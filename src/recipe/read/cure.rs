@@ -1,9 +1,9 @@
-use super::{duration, inside, percent};
+use super::{duration, percent};
 use crate::cure::{Analysis, Level, Method, Pump, SodiumNitrate, SodiumNitrite};
 use crate::range::Range;
 use crate::recipe::document::{CurePlan, Proximates};
 use crate::recipe::keys::{Fault, Faults, Keys, fault};
-use crate::recipe::validate::{OTHER_PROTEIN, TAKEN_UP, too_much_other_protein, whole};
+use crate::recipe::validate::{OTHER_PROTEIN, TAKEN_UP, ends, too_much_other_protein, whole};
 use crate::shelf::{ACTIVITY, PH};
 use crate::units::{read_concentration, read_concentrations, read_temperature};
 
@@ -34,10 +34,7 @@ pub(super) const ANALYSIS: &[&str] = &[
 pub(super) fn cure(keys: &Keys<'_, '_>, faults: &mut Faults) -> CurePlan {
     let method = keys.word("method", &Method::ALL, Method::key, faults);
     let mut fraction = |key, of: Method| {
-        let both = |pump: &Range<f64>| {
-            inside(&TAKEN_UP, pump.low())?;
-            inside(&TAKEN_UP, pump.high())
-        };
+        let both = |pump: &Range<f64>| ends(&TAKEN_UP, pump.low(), pump.high());
         let pump = keys.bounded(key, read_concentrations, both, faults)?;
         if method.is_some_and(|method| method != of) {
             let place = keys.value(key).map_or(keys.place, |value| value.span().into());

@@ -1,5 +1,4 @@
-use toml::Spanned;
-use toml::de::{DeTable, DeValue};
+use toml::de::DeTable;
 
 mod cure;
 mod ingredient;
@@ -8,17 +7,18 @@ mod step;
 
 use super::check::rules;
 use super::document::{
-    Accepted, Component, Confirmed, Instruments, Kind, Proximates, Recipe, Remembered,
+    Accepted, Component, Confirmed, DaysOfPacking, Instruments, Kind, Proximates, Recipe,
+    Remembered,
 };
 use super::keys::{Fault, Faults, Keys, TOLD, Unreadable, fault, nearest, one_of};
-use super::validate::{self, FEW, MANY, PIECE};
+use super::validate::{self, FEW, MANY, PIECE, inside};
 use crate::authority::{Authority, Profile};
 use crate::cite::Date;
 use crate::cure::{Analysis, product_keys};
 use crate::fat::name_keys;
 use crate::finding::{Place, Placed};
 use crate::food::Food;
-use crate::range::{Bounds, DIVISION, OutOfRange, Range};
+use crate::range::{Bounds, DIVISION, Range};
 use crate::units::{
     Mass, Measures, TOLERANCE, Time, read_concentration, read_concentrations, read_duration,
     read_mass, read_tolerance,
@@ -144,17 +144,26 @@ fn recipe<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Recipe<'i> {
 }
 
 fn confirmed<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Vec<Confirmed<'i>> {
-    let items: &[Spanned<DeValue<'i>>] = keys.items("confirmed", FEW, faults);
-    let mut rows: Vec<Confirmed<'i>> = Vec::new();
-    for value in items {
-        let Some(keys) = keys.table_of(value, "confirmed", CONFIRMED, faults) else { continue };
-        let Some(confirmed) = confirmed_row(&keys, faults) else { continue };
-        if rows.iter().any(|other| other.row == confirmed.row) {
+    let tables = tables(keys, "confirmed", CONFIRMED, FEW, faults);
+    let rows: Vec<_> = tables.iter().filter_map(|keys| confirmed_row(keys, faults)).collect();
+    for (n, confirmed) in rows.iter().enumerate() {
+        if rows.iter().take(n).any(|other| other.row == confirmed.row) {
             fault(faults, confirmed.place, validate::CONFIRMED_TWICE);
         }
-        rows.push(confirmed);
     }
     rows
+}
+
+/// The tables of a list.
+fn tables<'d, 'i>(
+    keys: &Keys<'d, 'i>,
+    key: &str,
+    known: &'static [&'static str],
+    most: usize,
+    faults: &mut Faults,
+) -> Vec<Keys<'d, 'i>> {
+    let items = keys.items(key, most, faults).iter();
+    items.filter_map(|value| keys.table_of(value, key, known, faults)).collect()
 }
 
 /// A row that its reader confirms. What it prints is repeated, so that somebody looked.
@@ -264,22 +273,19 @@ fn date(keys: &Keys<'_, '_>, key: &str, faults: &mut Faults) -> Option<Date> {
 fn refuse_packing_day(component: &Component<'_>, keys: &Keys<'_, '_>, faults: &mut Faults) {
     let Some(packed) = component.packed_on else { return };
     let place = keys.value("packed_on").map_or(keys.place, |value| value.span().into());
-    let Some((made, end)) = component.days_of_packing() else {
-        return fault(faults, place, validate::MADE_ON);
-    };
-    if packed < made || end.is_some_and(|end| packed > end) {
-        let allowed = match end {
-            Some(end) => {
-                format!("a day from {made}, when it is made, to {end}, when its steps end")
-            }
-            None => format!("{made}, when it is made, or a later day"),
-        };
-        fault(faults, place, format!("`packed_on` is {packed}: write {allowed}"));
+    match component.days_of_packing() {
+        None => fault(faults, place, validate::MADE_ON),
+        Some(days) if days.hold(packed) => {}
+        Some(DaysOfPacking { made, end }) => {
+            let allowed = match end {
+                Some(end) => {
+                    format!("a day from {made}, when it is made, to {end}, when its steps end")
+                }
+                None => format!("{made}, when it is made, or a later day"),
+            };
+            fault(faults, place, format!("`packed_on` is {packed}: write {allowed}"));
+        }
     }
-}
-
-fn inside(bounds: &Bounds, value: f64) -> Result<(), OutOfRange> {
-    bounds.check(value).map(|_| ())
 }
 
 /// A weight in bounds.
@@ -316,19 +322,12 @@ fn component<'i>(
     let name = keys.required_name("name", faults);
     let asks = "what class of food is it?";
     let food = keys.required_word("food", asks, &Food::ALL, Food::key, faults);
-    let each = |key: &'static str, known, most, faults: &mut Faults| {
-        let items: &[Spanned<DeValue<'i>>] = keys.items(key, most, faults);
-        items
-            .iter()
-            .filter_map(|value| keys.table_of(value, key, known, faults))
-            .collect::<Vec<_>>()
-    };
-    let ingredients = each("ingredient", ingredient::INGREDIENT, MANY, faults);
-    let steps = each("step", step::STEP, MANY, faults);
-    let readings = each("record", record::RECORD, READINGS, faults);
-    let cooling = each("cooling", record::RECORD, READINGS, faults);
-    let aims = each("lethality", record::LETHALITY, FEW, faults);
-    let accepted = each("accept", ACCEPT, FEW, faults);
+    let ingredients = tables(keys, "ingredient", ingredient::INGREDIENT, MANY, faults);
+    let steps = tables(keys, "step", step::STEP, MANY, faults);
+    let readings = tables(keys, "record", record::RECORD, READINGS, faults);
+    let cooling = tables(keys, "cooling", record::RECORD, READINGS, faults);
+    let aims = tables(keys, "lethality", record::LETHALITY, FEW, faults);
+    let accepted = tables(keys, "accept", ACCEPT, FEW, faults);
     let ingredients: Vec<_> =
         ingredients.iter().map(|keys| ingredient::ingredient(keys, measures, faults)).collect();
     let holds_meat = food.is_none_or(validate::holds_meat);

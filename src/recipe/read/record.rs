@@ -1,10 +1,9 @@
 use toml::de::DeValue;
 
-use super::inside;
 use crate::cook::{Aim, Resistance};
 use crate::recipe::document::RecordFile;
 use crate::recipe::keys::{Faults, Keys, fault};
-use crate::recipe::validate::{FEW, INTERVAL, LOGS, NOT_FORWARD};
+use crate::recipe::validate::{FEW, INTERVAL, LOGS, NOT_FORWARD, ends};
 use crate::trace::{Point, TimeColumn};
 use crate::units::{Scale, read_duration, read_temperature, read_tolerance};
 
@@ -65,10 +64,7 @@ pub(super) fn recorded_in<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Optio
     let interval = keys.bounded(
         "interval",
         read_duration,
-        |interval| {
-            inside(&INTERVAL, interval.low().value)?;
-            inside(&INTERVAL, interval.high().value)
-        },
+        |interval| ends(&INTERVAL, interval.low().value, interval.high().value),
         faults,
     );
     Some(RecordFile {

@@ -508,7 +508,8 @@ impl Step {
         use StepKind::{Cook, Open, Pack, Rest, Serve, Smoke};
         let short = matches!(self.kind, Smoke | Cook | Rest | Pack | Open | Serve);
         let unsaid = short.then(|| seconds(0.0));
-        self.lasts().map(|time| time.high()).or(unsaid)
+        let time = self.time.map(|time| time.value.high()).or(unsaid)?;
+        Some(time + self.hold.map_or(seconds(0.0), |hold| hold.value.high()))
     }
 
     /// Its time, with that for which the inside is held at its end. A hold alone does not say how

@@ -272,6 +272,8 @@ fn a_day_of_packing_outside_the_days_of_the_steps_is_refused_with_the_range(
     let error = Recipe::read(&text).unwrap_err().to_string();
     assert!(error.contains(&format!("`packed_on` is {packed}")), "{error}");
     assert!(error.contains(range), "{error}");
+    let held = text.replace("to = \"168 °F\"", "to = \"168 °F\"\nhold = \"3 min\"");
+    assert!(held != text && Recipe::read(&held).unwrap_err().to_string().contains(range));
     let last = text.replace(&format!("packed_on = {packed}"), "packed_on = 2026-01-08");
     assert!(Recipe::read(&last).is_ok());
 }

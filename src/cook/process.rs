@@ -17,7 +17,7 @@ use crate::finding::{
 };
 use crate::food::Food;
 use crate::range::Range;
-use crate::trace::{Point, Track, longest_gap, whole_seconds};
+use crate::trace::{Point, Segment, Track, longest_gap, whole_seconds};
 use crate::units::{PrintedTemperature, Reading, Scale, seconds};
 
 pub(super) const COME_UP: Rule =
@@ -317,19 +317,21 @@ impl Process<'_> {
     /// The longest gap of the record before the food came up for the last time, or of all of it where it
     /// never did.
     fn gap_on_the_way(&self) -> Option<Range<Time>> {
-        let off = self.thermometer.unwrap_or_default();
         let up = |point: &&Point| {
-            let at = point.more(off).ok().and_then(|point| point.reading().ok());
-            at.is_some_and(|at| fahrenheit(at) >= BAND.high_fahrenheit)
+            self.at_warmest(**point).is_some_and(|at| fahrenheit(at) >= BAND.high_fahrenheit)
         };
         let last = self.record.iter().rfind(up).or(self.record.last())?;
         longest_gap(self.record, self.vouched, |gap| gap.to().seconds() <= last.seconds())
     }
 
+    /// The warmest that a point of the record may be, by how far the probe may be off.
+    fn at_warmest(&self, point: Point) -> Option<Reading> {
+        point.more(self.thermometer.unwrap_or_default()).ok()?.reading().ok()
+    }
+
     /// Whether the record begins before the food is at 50 °F, and so shows all of its way up.
     fn recorded_from_the_cold(&self) -> bool {
-        let off = self.thermometer.unwrap_or_default();
-        let first = self.record.first().and_then(|point| point.more(off).ok()?.reading().ok());
+        let first = self.record.first().and_then(|point| self.at_warmest(*point));
         !self.chilled_between && first.is_some_and(|at| fahrenheit(at) <= BAND.low_fahrenheit)
     }
 
@@ -386,9 +388,10 @@ impl Process<'_> {
         if verdict == Verdict::Unproven && time.high().is_infinite() {
             return found.missing(missing);
         }
-        let gap = self.gap_on_the_way();
-        if verdict == Verdict::Unproven && gap.is_some() {
-            return found.in_gap(gap);
+        if verdict == Verdict::Unproven
+            && let Some(gap) = self.gap_on_the_way()
+        {
+            return found.in_gap(Some(gap));
         }
         let found = found.or_mend(Mend::HeatWithin(BAND.most));
         if self.record.is_empty() { found } else { self.doubted(found) }
@@ -491,24 +494,20 @@ impl Process<'_> {
         };
         let (met, possible) = (best(&surely, true), best(&perhaps, true));
         let nearest = best(&surely, false);
-        let gap = match (met, possible) {
-            (Some(_), _) => None,
-            (None, Some(row)) => self.gap_at(row.temperature),
-            // A gap after which it is no warmer may hide the hottest part of a cook.
-            (None, None) => longest_gap(self.record, self.vouched, |gap| {
-                gap.to().celsius() <= gap.from().celsius()
-            }),
-        };
-        let verdict = match (met, possible) {
-            (Some(_), _) => Verdict::Meets,
-            (None, Some(_)) => Verdict::Unproven,
-            (None, None) if gap.is_some() => Verdict::Unproven,
-            (None, None) => Verdict::Breaks,
+        // A gap after which it is no warmer may hide the hottest part of a cook.
+        let hides = |gap: &Segment| gap.to().celsius() <= gap.from().celsius();
+        let (verdict, gap) = match (met, possible) {
+            (Some(_), _) => (Verdict::Meets, None),
+            (None, Some(row)) => (Verdict::Unproven, self.gap_at(row.temperature)),
+            (None, None) => match longest_gap(self.record, self.vouched, hides) {
+                Some(gap) => (Verdict::Unproven, Some(gap)),
+                None => (Verdict::Breaks, None),
+            },
         };
         let row = met.or(possible).or(nearest)?;
         let scale = self.record.first()?.scale();
         let at = row.temperature.on(scale);
-        // Of what a gap leaves open it is found how long it was held without the gap.
+        // Where a gap leaves it open, the finding shows how long it was held outside the gap.
         let open = gap.and_then(|_| surely.rows().find(|held| held.row.key == row.row.key));
         let shown = met.or(open).or(nearest)?;
         let held = Held { time: shown.held, at: shown.temperature.on(scale) };
@@ -528,10 +527,10 @@ impl Process<'_> {
 
     /// The longest gap of the record on both sides of which the food may be so hot.
     fn gap_at(&self, temperature: PrintedTemperature) -> Option<Range<Time>> {
-        let off = self.thermometer.unwrap_or_default();
         let hot = |point: Point| {
-            let at = point.more(off).ok().and_then(|point| point.reading().ok());
-            at.is_some_and(|at| Limit::AtLeast(temperature.on(at.scale())).met_by(at) == Some(true))
+            self.at_warmest(point).is_some_and(|at| {
+                Limit::AtLeast(temperature.on(at.scale())).met_by(at) == Some(true)
+            })
         };
         longest_gap(self.record, self.vouched, |gap| hot(gap.from()) && hot(gap.to()))
     }
@@ -548,7 +547,7 @@ impl Process<'_> {
     fn lethality(&self, aim: &Aim) -> Option<Finding> {
         let off = self.thermometer.unwrap_or_default();
         let count = |vouched| Lethality::new(aim.resistance, aim.counted_from, vouched).ok();
-        // At its warmest it stayed in a gap what it was on both sides.
+        // The upper end takes the food in a gap to be what its two ends say.
         let (ever, vouched) = (seconds(f64::INFINITY), self.vouched);
         let (mut cold, mut plain, mut warm) = (count(vouched)?, count(vouched)?, count(ever)?);
         let mut tracks = [Track::new(), Track::new(), Track::new()];

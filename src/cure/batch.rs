@@ -4,9 +4,9 @@ use super::CureError;
 use super::additive::Addition;
 use super::limit::Method;
 use super::method::{
-    GreenWeight, PickleWeight, PremixMass, Pump, equilibrated, equilibrated_between, ingoing,
-    ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix, largest_reading,
-    pumped, pumped_between,
+    GreenWeight, PickleWeight, PremixMass, Pump, coarsest_step, equilibrated, equilibrated_between,
+    ingoing, ingoing_between, largest_at_equilibrium, largest_in_pickle, largest_premix,
+    largest_reading, pumped, pumped_between,
 };
 use super::premix::Premix;
 use super::residue::Analysis;
@@ -482,8 +482,7 @@ impl Batch<'_> {
         let most = self.most_in_lighter(self.most(ceiling, strength)?, shown)?;
         match (largest_reading(self.surely_below(most), shown.scale), shown.scale) {
             (Some(reading), _) => Some(Mend::UseAtMost(reading)),
-            // A reading of one division may be off by half of it: three halves must fit.
-            (None, Some(_)) => Some(Mend::FinerScale(most.mass() / 1.5)),
+            (None, Some(_)) => Some(Mend::FinerScale(coarsest_step(most))),
             (None, None) => None,
         }
     }
@@ -646,9 +645,7 @@ impl Batch<'_> {
         let kg = target.mg_per_kg() * rest / (taken_up - target.mg_per_kg());
         PremixMass::new(kilograms(kg)).ok().map(PremixMass::mass)
     }
-}
 
-impl Batch<'_> {
     /// The mass that hits a target in a pickle of this weight: m s u / pickle = target.
     pub(super) fn hitting_in<A: Agent>(
         &self,

@@ -4,7 +4,7 @@ use super::bacon::{self, formula_of, row_of};
 use super::batch::{Batch, Cure, SCALE, Weighed};
 use super::check::{self, INGOING_NITRITE, row};
 use super::limit::{BaconLimit, MeasuredOn, ProductLimit};
-use super::method::{PremixMass, largest_premix, largest_reading, smallest_premix};
+use super::method::{PremixMass, coarsest_step, largest_premix, largest_reading, smallest_premix};
 use super::premix::Premix;
 use super::product::{self, cured_as, largest_in_product, on_meat, product_rows};
 use super::table::{US_BACON_POTASSIUM, US_BACON_SODIUM, US_INGOING_NITRITE, US_MINIMUM};
@@ -267,9 +267,8 @@ impl Asked<'_> {
     ) -> Dose {
         let reading = self.largest_proven(most, is_met);
         let (grow, finer) = match (reading, self.scale) {
-            // A reading of one division may be off by half of it: three halves must fit.
             (None, Some(division)) => {
-                let finer = most.mass() / 1.5;
+                let finer = coarsest_step(most);
                 (Some((division / finer).value).filter(|grow| *grow > 1.0), Some(finer))
             }
             _ => (None, None),

@@ -438,6 +438,12 @@ fn above(mut mass: Mass, holds: impl Fn(Mass) -> bool) -> PremixMass {
     PremixMass(mass)
 }
 
+/// The coarsest step of a scale by which a mass can be weighed out. A reading of one step may be off by half of it,
+/// so three halves must fit.
+pub(super) fn coarsest_step(most: PremixMass) -> Mass {
+    most.0 / 1.5
+}
+
 /// The largest reading of a scale that stays at or below a mass, when the scale may be
 /// off by half a division: the most a cook can be told to weigh out.
 ///

@@ -576,7 +576,7 @@ pub struct Finding {
     pub rows: [Option<&'static Row>; 2],
     /// What is missing, when the verdict is *unproven* for want of it.
     pub missing: Option<Missing>,
-    /// The gap between two readings, since the record began, for which it is *unproven*.
+    /// The gap between two readings that leaves it *unproven*: from when to when, since the record began.
     pub gap: Option<Range<Time>>,
     /// What would mend it.
     pub mend: Option<Mend>,
@@ -728,7 +728,7 @@ impl Finding {
         self
     }
 
-    /// With the gap between two readings for which it is unproven; unchanged where there is none.
+    /// With the gap between two readings that leaves it unproven; unchanged where there is none.
     pub(crate) fn in_gap(self, gap: Option<Range<Time>>) -> Self {
         match gap {
             Some(_) => Self { gap, ..self.missing(READINGS_BETWEEN) },

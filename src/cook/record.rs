@@ -331,7 +331,7 @@ impl Verdicts {
 /// after is cooling, which has clocks of its own. The clock starts again only once a lethal row
 /// was met ([`Self::restart`]): a first cook that failed keeps counting.
 ///
-/// Of a gap all may have been spent in the band: at the longest it counts in full, however hot the food is
+/// All of a gap may have been spent in the band: the longest time counts it in full, however hot the food is
 /// on both sides of it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ComeUp {
@@ -362,7 +362,7 @@ impl ComeUp {
         Self::by(tolerance, vouched, true)
     }
 
-    /// The shortest that it may be. Of a gap only one counts that begins and ends in the band.
+    /// The shortest that it may be. A gap counts only where it begins and ends in the band.
     #[must_use]
     pub fn shortest(tolerance: TemperatureInterval, vouched: Time) -> Self {
         Self::by(-tolerance, vouched, false)

@@ -23,8 +23,8 @@ impl<'a> Recipe<'a> {
             .find(|accepted| accepted.rule.id == finding.rule.id && may_be_accepted(finding))
     }
 
-    /// What is accepted and not heard: the rule finds nothing in that component that may be, or something that may
-    /// not. With each, the component counted from zero, and why.
+    /// What is accepted without effect: the rule finds nothing in that component that may be accepted, or something
+    /// that may not be. With each, the component counted from zero, and why.
     pub fn accepted_in_vain<'r>(
         &'r self,
         findings: &'r [Checked],

@@ -47,7 +47,7 @@ pub struct Checked {
 }
 
 impl Recipe<'_> {
-    /// Runs every rule that applies, in the order of the document. A component with something in it that cannot be
+    /// Runs every rule that applies, in the order of the document. A component with an impossible field
     /// ([`Self::validate`]) has one finding, which says so, and no other.
     #[must_use]
     pub fn check(&self) -> Vec<Checked> {

@@ -315,9 +315,9 @@ fn highest(component: &Component<'_>) -> Option<Reading> {
     component.record.iter().map(|point| point.reading().ok()).max_by(|&a, &b| compare(a, b))?
 }
 
-/// How long the record stays at or above a temperature without a break, from reading to reading: at the
-/// least without its gaps, and at the most with those on both sides of which it is so hot. With it the longest of
-/// these gaps. `None` where nothing was recorded.
+/// How long the record stays at or above a temperature without a break, from reading to reading; `None`
+/// where nothing was recorded. The lower end leaves out every gap, the upper end counts those that begin and end so
+/// hot. Beside it stands the longest of these gaps.
 fn recorded(
     component: &Component<'_>,
     inside: Reading,

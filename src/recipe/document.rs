@@ -541,7 +541,8 @@ pub struct RecordFile<'a> {
     pub chamber: Option<Cow<'a, str>>,
     /// Their scale.
     pub scale: Scale,
-    /// How often the logger reads, where it is said; otherwise the usual step of its readings counts.
+    /// How often the logger reads, from 0.001 to 900 s, where it is said; otherwise the usual step of its readings
+    /// counts.
     pub interval: Option<Time>,
     /// Where it stands in the document.
     pub place: Place,

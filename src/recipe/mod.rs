@@ -61,4 +61,4 @@ pub use document::{
 pub use keys::{Fault, Unreadable};
 pub use read::LARGEST;
 pub use scale::{Scaled, Unscaled};
-pub use validate::{Impossible, Path, Problem};
+pub use validate::{FieldPath, Impossible, Problem};

@@ -1,4 +1,4 @@
-//! What a recipe can be, whichever way it was made. The reader of documents uses the same bounds and the same
+//! The bounds of a recipe, whether it is read from a document or built by types. The reader of documents asks the same
 //! questions, and answers with places.
 
 use core::fmt;
@@ -79,7 +79,7 @@ const TOO_MANY: &str = "there are more of these than are checked";
 const NO_PRODUCT: &str = "no table has a product of this name";
 const NO_ROW: &str = "the storage chart has no such row on the day of the recipe";
 
-/// What a recipe cannot be is judged by no other rule.
+/// A component with an impossible field is judged by no other rule.
 const IMPOSSIBLE: Rule = Rule::new(
     "recipe/impossible-figure",
     "figures and names that a recipe can have",
@@ -92,7 +92,7 @@ const POSSIBLE: Missing = Missing::new(
     "ask Recipe::validate, which names each field, its value and the range it may have",
 );
 
-/// Something that a recipe cannot be: a field, and what is wrong with it.
+/// A field of a recipe with something in it that no recipe can have.
 ///
 /// ```
 /// use greenweight::authority::Authority;
@@ -113,7 +113,7 @@ const POSSIBLE: Missing = Missing::new(
 #[non_exhaustive]
 pub struct Impossible {
     /// The field.
-    pub path: Path,
+    pub path: FieldPath,
     /// What is wrong with it.
     pub problem: Problem,
     /// Where it stands, in a recipe that was read from a document.
@@ -123,7 +123,7 @@ pub struct Impossible {
 /// A field of a recipe. It is written `component[0].step[2].come_up`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
-pub struct Path {
+pub struct FieldPath {
     /// Which component, counted from zero; none for what belongs to the whole recipe.
     pub component: Option<usize>,
     /// Which of a list of the component, by its key in a document, counted from zero.
@@ -132,7 +132,7 @@ pub struct Path {
     pub field: &'static str,
 }
 
-impl fmt::Display for Path {
+impl fmt::Display for FieldPath {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         if let Some(n) = self.component {
             write!(f, "component[{n}].")?;
@@ -157,7 +157,7 @@ pub enum Problem {
     /// A name that is empty, or that cannot be printed.
     #[error("the name {0}")]
     Name(&'static str),
-    /// Two fields that cannot both be as they are.
+    /// What cannot stand beside another field, in words.
     #[error("{0}")]
     Contradiction(&'static str),
 }
@@ -260,8 +260,9 @@ pub(super) fn too_much_other_protein(found: &Proximates) -> bool {
 }
 
 impl Recipe<'_> {
-    /// Everything in it that cannot be, field by field: what [`Recipe::read`] refuses in a document, asked of a
-    /// recipe that was built by types. Empty where it can be checked. [`Recipe::check`] asks it first.
+    /// Every field with something in it that no recipe can have; empty where it can be checked. In a document
+    /// [`Recipe::read`] refuses the same; this asks it of a recipe that was built by types. [`Recipe::check`] asks
+    /// it first.
     #[must_use]
     pub fn validate(&self) -> Vec<Impossible> {
         let mut found = Vec::new();
@@ -272,7 +273,7 @@ impl Recipe<'_> {
     }
 }
 
-/// The finding on a component that cannot be, and where that is.
+/// The finding on a component with an impossible field, at its place.
 pub(super) fn unjudged(impossible: &Impossible, component: &Component<'_>) -> Finding {
     let place =
         if impossible.place == Place::default() { component.place } else { impossible.place };
@@ -294,7 +295,7 @@ struct Walk<'f> {
 
 impl Walk<'_> {
     fn found(&mut self, field: &'static str, problem: Problem) {
-        let path = Path { component: self.component, item: self.item, field };
+        let path = FieldPath { component: self.component, item: self.item, field };
         self.found.push(Impossible { path, problem, place: self.place });
     }
 

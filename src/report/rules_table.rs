@@ -120,7 +120,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     },
     InWords {
         rule: "cure/residue",
-        why: "What went in is not what is left: part of the nitrite is used up, and how much depends on acid, heat and time. Several authorities limit what an analysis of the finished product may find, some of them besides the ingoing limit. No recipe proves that, so without an analysis the rule stays unproven. An analysis is judged whatever went in: it may be the only witness of a powder under another name. It is of one batch, and does not show what goes into the next.",
+        why: "What went in is not what is left: part of the nitrite is used up, and how much depends on acid, heat and time. Several authorities limit what an analysis of the finished product may find, some of them beside the ingoing limit. No recipe proves that, so without an analysis the rule stays unproven. An analysis is judged whatever went in: it may be the only witness of a powder under another name. It is of one batch, and does not show what goes into the next.",
         mend: "Have the finished product analysed by a laboratory and write what it found under `analysis`, with `as = \"sodium-salts\"` or `as = \"ions\"`. Where too much is found, do not eat or sell the batch; have the process looked at by someone licensed to.",
         page: include_str!("../../references/pages/rules/cure/residue.md"),
     },
@@ -205,7 +205,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     InWords {
         rule: "cook/record",
         why: "A plan says what should happen; a record shows what did. The coldest probe is held against every row of one table, less the error of the thermometer. The time between two readings that are both hot enough counts, and between one that is not hot enough and one that is, nothing does. What lies further apart than a few usual steps of the record, or than a quarter of an hour, is a gap: nobody saw what the food did in it, and it counts nothing. The report says from when to when it lasts. Any row that was held long enough counts, whatever was planned.",
-        mend: "Hold the food longer at the temperature, as the report says, and record it again. Write the readings as `[[component.record]]` or name their file in `recorded_in`, and the tolerance of the probe under `[instruments]`. Of a logger whose readings come at no even step, write how often it reads, `interval = \"1 min\"`, in `recorded_in`.",
+        mend: "Hold the food longer at the temperature, as the report says, and record it again. Write the readings as `[[component.record]]` or name their file in `recorded_in`, and the tolerance of the probe under `[instruments]`. Where the readings of a logger come at no even step, write how often it reads, `interval = \"1 min\"`, in `recorded_in`.",
         page: include_str!("../../references/pages/rules/cook/record.md"),
     },
     InWords {
@@ -228,7 +228,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     },
     InWords {
         rule: "cook/lethality",
-        why: "A record can be added up: every minute counts for more the hotter it was, by a D and a z that the recipe chooses. The sum shows how far a cook goes, and how far the error of the probe matters. It informs, and stands in for no row of a table that was not met. Of a gap between two readings nothing is added.",
+        why: "A record can be added up: every minute counts for more the hotter it was, by a D and a z that the recipe chooses. The sum shows how far a cook goes, and how far the error of the probe matters. It informs, and stands in for no row of a table that was not met. Nothing is added for a gap between two readings.",
         mend: "Cook hotter or for longer, and ask a licensed process authority which reduction your food needs. Write the aim as `[[component.lethality]]`, the readings as `[[component.record]]` and the tolerance of the probe under `[instruments]`.",
         page: include_str!("../../references/pages/rules/cook/lethality.md"),
     },

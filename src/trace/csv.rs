@@ -8,10 +8,10 @@ bounds! {
     LINE: "length of a line", "bytes", 0.0, 65_536.0;
 }
 
-/// So much is read ahead of a line.
+/// How many bytes may be read ahead of a line.
 const AHEAD: usize = 8_192;
 
-/// More of a cell or a heading is not repeated in a message, which others may read.
+/// The longest cell or heading that a message repeats, in characters. Others may read the message.
 const QUOTED: usize = 24;
 
 /// Which columns of a file are what.
@@ -64,7 +64,7 @@ pub struct CsvFault {
     pub message: String,
 }
 
-/// A file, of which no line is held that is longer than any line of readings.
+/// A file that fails at a line longer than any line of readings, so that no such line fills the memory.
 struct Bounded<R> {
     file: R,
     /// Bytes since the last line that was whole.

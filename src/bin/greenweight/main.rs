@@ -245,7 +245,7 @@ fn arguments() -> Result<Arguments, clap::Error> {
     let command = Arguments::command().after_help(foot.clone());
     let command = command.mut_subcommands(|verb| verb.after_help(foot.clone()));
     let matches = command.clone().try_get_matches().map_err(|wrong| {
-        // A message repeats what was given: of the same as it is shown.
+        // A message repeats the arguments, so they are parsed again with what steers a terminal written out.
         let shown = std::env::args_os().map(|given| visible(&given.to_string_lossy()).into_owned());
         command.try_get_matches_from(shown).err().unwrap_or(wrong)
     });

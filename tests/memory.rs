@@ -61,6 +61,7 @@ fn a_row_that_its_reader_confirms_is_a_row_that_was_read(
 #[case::another_figure(&confirmed("150 mg/kg expressed as NaNO2"), "printed")]
 #[case::no_row_of_this_name(&confirmed("60 mg/kg").replace("denmark/general", "denmark/generel"), "row")]
 #[case::a_row_that_was_read(&confirmed("1").replace("denmark/general", "us-ingoing/dry"), "row")]
+#[case::no_text(&confirmed("60 mg/kg expressed as NaNO2").replace("\"cure/denmark/general\"", "5"), "row")]
 #[case::no_day(&confirmed("60 mg/kg expressed as NaNO2").replace("on = 2026-11-20\n", ""), "on")]
 #[case::no_document(&confirmed("60 mg/kg expressed as NaNO2").replace("an invented order on additives, 2024", " "), "document")]
 fn what_confirms_nothing_is_a_fault(#[case] confirmed: &str, #[case] key: &str) {

@@ -218,16 +218,23 @@ impl<'d, 'i> Keys<'d, 'i> {
 
     /// A name that has to be there.
     pub(super) fn required_name(&self, key: &str, faults: &mut Faults) -> Cow<'i, str> {
+        let text = self.required_text(key, faults);
+        text.and_then(|_| self.name(key, faults)).unwrap_or_default()
+    }
+
+    /// A text that has to be there, with its place.
+    pub(super) fn required_text(&self, key: &str, faults: &mut Faults) -> Option<Text<'d>> {
         if self.value(key).is_none() {
             fault(faults, self.place, format!("`{key}` is missing"));
-            return Cow::default();
         }
-        let name = self.name(key, faults);
-        let place = || self.value(key).map_or(self.place, |value| value.span().into());
-        if let Some(wrong) = name.as_deref().and_then(wrong_name) {
-            fault(faults, place(), format!("`{key}` {wrong}"));
+        let text = self.text(key, faults)?;
+        match wrong_name(text.text) {
+            None => Some(text),
+            Some(wrong) => {
+                fault(faults, text.place, format!("`{key}` {wrong}"));
+                None
+            }
         }
-        name.unwrap_or_default()
     }
 
     pub(super) fn yes(&self, key: &str, faults: &mut Faults) -> Option<bool> {

@@ -170,13 +170,12 @@ fn tables<'d, 'i>(
 fn confirmed_row<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<Confirmed<'i>> {
     let document = keys.required_name("document", faults);
     let at = keys.required_name("place", faults);
-    keys.required_name("row", faults);
-    keys.required_name("printed", faults);
+    let (row, printed) = (keys.required_text("row", faults), keys.required_text("printed", faults));
     let on = date(keys, "on", faults);
     if keys.value("on").is_none() {
         fault(faults, keys.place, "`on` is missing: on which day was the row read?");
     }
-    let row = keys.text("row", faults).and_then(|named| {
+    let row = row.and_then(|named| {
         let path = |row: &Remembered| format!("{}/{}", row.table, row.key);
         let found = Remembered::all().iter().find(|row| path(row) == named.text);
         if found.is_none() {
@@ -193,7 +192,7 @@ fn confirmed_row<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<Confirm
         }
         found
     });
-    if let (Some(row), Some(printed)) = (row, keys.text("printed", faults)) {
+    if let (Some(row), Some(printed)) = (row, printed) {
         let words = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
         if words(printed.text) != words(row.printed) {
             faults.push(Fault {
@@ -388,8 +387,7 @@ fn component<'i>(
 
 fn accepted<'i>(keys: &Keys<'_, 'i>, faults: &mut Faults) -> Option<Accepted<'i>> {
     let reason = keys.required_name("reason", faults);
-    keys.required_name("rule", faults);
-    let rule = keys.text("rule", faults)?;
+    let rule = keys.required_text("rule", faults)?;
     let found = rules().find(|known| known.id == rule.text);
     if found.is_none() {
         let near = nearest(rule.text, rules().map(|known| known.id));

@@ -11,7 +11,7 @@ pub fn is_unprintable(c: char) -> bool {
     c.is_control()
         || matches!(
             c,
-            '\u{200e}' | '\u{200f}'
+            '\u{61c}' | '\u{200e}' | '\u{200f}'
                 | '\u{2028}'..='\u{202e}'
                 | '\u{2066}'..='\u{2069}'
                 // XML has no way to write these.

@@ -83,9 +83,9 @@ fn every_row_from_memory_that_judges_can_be_confirmed_by_its_path() {
     assert_eq!(once.len(), paths.len());
 }
 
-/// No rule recipe, whoever it is held to, meets a limit of safety by a row from memory.
+/// None of the judged documents, whoever it is held to, meets a limit of safety by a row from memory.
 #[test]
-fn no_example_meets_by_memory() {
+fn no_judged_document_meets_by_memory() {
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/judged/documents");
     let mut met = 0;
     for entry in std::fs::read_dir(folder).unwrap() {

@@ -196,6 +196,7 @@ fn a_record_proves_only_the_time_it_shows(#[case] record: &[(&str, u16)], #[case
 )]
 #[case::no_name("[[component]]\nname = \"\"\nfood = \"sauce\"\n")]
 #[case::a_turned_line("[[component]]\nname = \"a\u{202e}b\"\nfood = \"sauce\"\n")]
+#[case::a_mark_of_direction("[[component]]\nname = \"a\u{61c}b\"\nfood = \"sauce\"\n")]
 fn what_hides_something_is_refused(#[case] part: &str) {
     assert_eq!(status("food = \"ground-meat\"", &[meat("pork"), part.to_owned()]), 2);
 }

@@ -264,6 +264,25 @@ pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> 
 
 /// What a cooling curve shows where none of the authorities held says how fast food is cooled: nothing where it keeps
 /// a schedule that is held here, whoever prints it; otherwise it is unproven beside the one it comes nearest to.
+///
+/// ```
+/// use greenweight::chill::{Cooling, Holds, check_unheld};
+/// use greenweight::finding::{Place, Verdict};
+/// use greenweight::trace::Point;
+/// use greenweight::units::{Reading, Scale, hours, read_tolerance};
+///
+/// let at = |hour, celsius| Point::new(hours(hour), Reading::new(celsius, Scale::Celsius).unwrap());
+/// let of = |curve: &[Point]| {
+///     let thermometer = read_tolerance("1 °C").ok();
+///     let (vouched, holds, place) = (hours(24.0), Holds::default(), Place::default());
+///     check_unheld(&Cooling { curve, vouched, thermometer, holds, place }, None)
+/// };
+/// let fast = [at(0.0, 75.0)?, at(1.0, 18.0)?, at(4.0, 2.0)?];
+/// let slow = [at(0.0, 75.0)?, at(20.0, 2.0)?];
+/// assert!(of(&fast).is_none());
+/// assert_eq!(of(&slow).map(|finding| finding.verdict), Some(Verdict::Unproven));
+/// # Ok::<(), greenweight::trace::TraceError>(())
+/// ```
 #[must_use]
 pub fn check_unheld(cooling: &Cooling<'_>, day: Option<Date>) -> Option<Finding> {
     let found = Authority::ALL.into_iter().filter_map(|authority| check(cooling, authority, day));

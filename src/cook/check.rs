@@ -180,6 +180,16 @@ fn holds_poultry(food: Food, animals: Animals) -> bool {
 
 /// The row of an authority that gives a food one inside temperature; `None` where it gives none, or pairs of
 /// temperature and time. Any poultry in it makes it poultry; bacon is a whole cut that is cooked like one.
+///
+/// ```
+/// use greenweight::authority::Authority;
+/// use greenweight::cook::{Animals, endpoint_row};
+/// use greenweight::food::Food;
+///
+/// let row = |food| endpoint_row(Authority::UsConsumer, food, Animals::NoPoultry, None);
+/// assert!(row(Food::WholeMeat).is_some_and(|row| row.value.rest.value > 0.0));
+/// assert!(row(Food::Cheese).is_none());
+/// ```
 #[must_use]
 pub fn endpoint_row(
     authority: Authority,

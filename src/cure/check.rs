@@ -171,6 +171,20 @@ fn found_without_a_cure(
 
 /// Asks about every curing salt that holds more nitrite than a premix is sold with. Says nothing of the
 /// others. Nitrate is left alone: it is sold neat.
+///
+/// ```
+/// use greenweight::cure::{Cure, Level, Premix, strengths};
+/// use greenweight::finding::Place;
+///
+/// let asked = |percent| {
+///     let premix = Premix::new().with_sodium_nitrite(Level::percent(percent).unwrap()).unwrap();
+///     let cure = Cure { mass: None, strength: Some(premix), place: Place::default() };
+///     let mut count = 0;
+///     strengths(&[cure], &mut |_| count += 1);
+///     count
+/// };
+/// assert_eq!([asked(6.25), asked(98.0)], [0, 1]);
+/// ```
 pub fn strengths(cures: &[Cure], report: &mut impl FnMut(Finding)) {
     let Some(sold) = strongest_sold() else { return };
     for cure in cures {

@@ -4,6 +4,13 @@ use crate::cite::Row;
 
 impl Remembered {
     /// Every row that is from memory and that a rule may judge by.
+    ///
+    /// ```
+    /// use greenweight::recipe::Remembered;
+    ///
+    /// let mut rows = Remembered::all().iter();
+    /// assert!(rows.any(|row| row.table == "cure/denmark" && row.key == "general"));
+    /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {
         &REMEMBERED

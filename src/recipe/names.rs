@@ -11,7 +11,8 @@ const fn part(text: &'static str) -> Part {
     Part(text, letters(text))
 }
 
-/// A bit for each letter of the English alphabet, in small, one for any digit and one for a number sign.
+/// A bit for each letter of the English alphabet, in small, one for any digit, one for a number sign and one for
+/// whatever is not ASCII.
 const fn letters(text: &str) -> u32 {
     let (mut bytes, mut letters) = (text.as_bytes(), 0);
     while let [byte, rest @ ..] = bytes {
@@ -19,6 +20,7 @@ const fn letters(text: &str) -> u32 {
             byte @ b'a'..=b'z' => 1 << byte.saturating_sub(b'a'),
             b'0'..=b'9' => 1 << 26,
             b'#' => 1 << 27,
+            0x80.. => 1 << 28,
             _ => 0,
         };
         bytes = rest;

@@ -112,6 +112,15 @@ fn a_gap_counts_in_full_to_the_come_up(
 }
 
 // From 135 to 70 °F by the Food Code: it falls below the one in the first gap, and below the other in the second.
+#[rstest]
+#[case::not_a_number(f64::NAN)]
+#[case::backwards(-60.0)]
+#[case::none(0.0)]
+fn a_step_that_no_record_has_vouches_for_nothing(#[case] step: f64) {
+    let held = points(&[(0.0, 160.0), (1.0, 160.0)]);
+    assert!(segments(&held)[0].is_gap(vouched(seconds(step))));
+}
+
 #[test]
 fn a_cooling_clock_crosses_a_gap_at_its_worse_end() {
     let readings = points(&[(0.0, 150.0), (30.0, 120.0), (35.0, 100.0), (95.0, 60.0)]);

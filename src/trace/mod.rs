@@ -66,7 +66,8 @@ const SELDOM: f64 = 900.0;
 /// ```
 #[must_use]
 pub fn vouched(step: Time) -> Time {
-    seconds((STEPS * step.value).min(SELDOM))
+    // What is not a number stays so, and vouches for nothing.
+    seconds((STEPS * step.value).clamp(0.0, SELDOM))
 }
 
 /// From when to when the longest gap of some in a record lasts.

@@ -6,7 +6,7 @@ use super::table::{
     UNITED_KINGDOM,
 };
 use crate::authority::Authority;
-use crate::cite::{Cited, Date};
+use crate::cite::{Cited, Date, Row};
 use crate::finding::{
     Finding, Force, Limit, Mend, Missing, Place, READINGS_BETWEEN, Rule, THERMOMETER, Verdict,
 };
@@ -313,19 +313,18 @@ impl Cooling<'_> {
             },
             _ => legs,
         };
-        // A condition that is not proven leaves the schedule unproven, whatever the clocks say.
-        let held = |needs: &&Cited<Formula>| needs.value.held_by(&self.holds) == Verdict::Meets;
-        Some(match formula(schedule.needs, &self.holds) {
-            // One that is from memory is named, so that it proves nothing.
-            Verdict::Meets => match schedule.needs.iter().find(held) {
-                Some(needs) => finding.row(&needs.row),
-                None => finding,
-            },
-            Verdict::Breaks => Finding { verdict: Verdict::Breaks, ..finding },
-            Verdict::Unproven if finding.verdict == Verdict::Meets => {
+        let Some((held, condition)) = formula(schedule.needs, &self.holds) else {
+            return Some(finding);
+        };
+        Some(match (held, finding.verdict) {
+            // It is named, so that one from memory proves nothing.
+            (Verdict::Meets, _) => finding.row(condition),
+            (Verdict::Breaks, _) => Finding { verdict: Verdict::Breaks, ..finding },
+            // A condition that is not proven leaves the schedule unproven, whatever the clocks say.
+            (Verdict::Unproven, Verdict::Meets) => {
                 Finding { verdict: Verdict::Unproven, ..finding }.missing(CONDITIONS)
             }
-            Verdict::Unproven => finding,
+            (Verdict::Unproven, _) => finding,
         })
     }
 
@@ -381,9 +380,11 @@ impl Cooling<'_> {
     }
 }
 
-fn formula(needs: Needs, holds: &Holds) -> Verdict {
-    let each = needs.iter().map(|formula| formula.value.held_by(holds));
-    each.min().unwrap_or(Verdict::Meets)
+/// The condition that a product comes nearest to; of equal ones the first that somebody read. `None` where there is
+/// none.
+fn formula(needs: Needs, holds: &Holds) -> Option<(Verdict, &'static Row)> {
+    let each = needs.iter().map(|formula| (formula.value.held_by(holds), &formula.row));
+    each.min_by_key(|(verdict, row)| (*verdict, row.is_from_memory()))
 }
 
 /// The legs of the first option of the federal guideline, as they were reported: the last ends in the cold, and bounds

@@ -91,6 +91,11 @@ pub(super) fn is_warm(at: Reading) -> bool {
     Limit::AtMost(store::HOME_REFRIGERATOR.value.on(at.scale())).met_by(at) == Some(false)
 }
 
+/// Whether a step says that it is cold around the food.
+pub(super) fn is_cold(step: &Step) -> bool {
+    step.at.is_some_and(|at| !is_warm(at.value))
+}
+
 pub(super) fn compare(a: Option<Reading>, b: Option<Reading>) -> core::cmp::Ordering {
     a.partial_cmp(&b).unwrap_or(core::cmp::Ordering::Equal)
 }

@@ -1,4 +1,4 @@
-use super::check::{analysed_brine, chills, compare, end_of_cook, ends_cook, is_warm, warms};
+use super::check::{analysed_brine, chills, compare, end_of_cook, ends_cook, is_cold, warms};
 use super::document::{Component, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill::{self, Cooling, Holds};
@@ -248,11 +248,6 @@ fn cooks_then_cold<'c>(component: &'c Component<'_>) -> impl Iterator<Item = (us
         let mut until = later.take_while(|step| !ends(step));
         Some((cook, until.find(|step| chills(step) || is_cold(step))?.place))
     })
-}
-
-/// Whether a step says that it is cold around the food.
-fn is_cold(step: &Step) -> bool {
-    step.at.is_some_and(|at| !is_warm(at.value))
 }
 
 /// Whether rules say how it is cooked.

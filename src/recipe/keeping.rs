@@ -2,7 +2,7 @@
 
 use uom::si::f64::Time;
 
-use super::check::{analysed_brine, is_warm, warms};
+use super::check::{analysed_brine, is_cold, warms};
 use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
 use crate::authority::Authority;
 use crate::chill;
@@ -301,8 +301,7 @@ fn is_a_cooling(step: &Step) -> bool {
 /// it does not leave it there.
 fn waits_in_the_cold(step: &Step, is_last: bool) -> Option<Option<Range<Time>>> {
     use StepKind::{Chill, Hold, Pack, Rest, Serve};
-    let cold = matches!(step.kind, Chill | Hold | Pack | Rest | Serve)
-        && step.at.is_some_and(|at| !is_warm(at.value));
+    let cold = matches!(step.kind, Chill | Hold | Pack | Rest | Serve) && is_cold(step);
     let time = step.time.or(step.hold).map(|time| time.value);
     // A chill of no stated length is its cooling, and packing takes no days, where something follows.
     let takes_none = matches!(step.kind, Chill | Pack) && !is_last;

@@ -621,7 +621,7 @@ impl Finding {
         let remembered = |row: &Row| row.is_from_memory() && !confirmed(row);
         let rests = self.verdict == Verdict::Meets && self.rule.force == Force::Safety;
         if rests && self.rows.into_iter().flatten().any(remembered) {
-            return Self { verdict: Verdict::Unproven, ..self }.missing(REMEMBERED);
+            return self.left_open(REMEMBERED);
         }
         self
     }
@@ -650,7 +650,6 @@ impl Finding {
     }
 
     /// The same, *unproven* for want of something, whatever its figure says.
-    #[cfg(feature = "recipe")]
     pub(crate) fn left_open(self, missing: Missing) -> Self {
         Self { verdict: Verdict::Unproven, mend: None, ..self }.missing(missing)
     }
@@ -683,9 +682,7 @@ impl Finding {
         let lowest = thermometer.and_then(|tolerance| ceiling.within(tolerance).ok());
         match (finding.verdict, within) {
             (Verdict::Meets, Some(_)) => finding,
-            (Verdict::Meets, None) => {
-                Self { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
-            }
+            (Verdict::Meets, None) => finding.left_open(THERMOMETER),
             _ => finding.mend(Mend::KeepAtOrBelow(lowest.map_or(ceiling, |range| range.low()))),
         }
     }

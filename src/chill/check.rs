@@ -287,8 +287,7 @@ pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> 
 pub fn check_unheld(cooling: &Cooling<'_>, day: Option<Date>) -> Option<Finding> {
     let found = Authority::ALL.into_iter().filter_map(|authority| check(cooling, authority, day));
     let best = found.reduce(Finding::or_better)?;
-    let unproven = Finding { verdict: Verdict::Unproven, mend: None, ..best };
-    (best.verdict != Verdict::Meets).then(|| unproven.missing(NOBODY).note(REVIEW))
+    (best.verdict != Verdict::Meets).then(|| best.left_open(NOBODY).note(REVIEW))
 }
 
 impl Cooling<'_> {
@@ -309,7 +308,7 @@ impl Cooling<'_> {
         let finding = match legs.verdict {
             Verdict::Meets => match self.falls(schedule, day) {
                 Ok(()) => legs,
-                Err(missing) => Finding { verdict: Verdict::Unproven, ..legs }.missing(missing),
+                Err(missing) => legs.left_open(missing),
             },
             _ => legs,
         };
@@ -321,9 +320,7 @@ impl Cooling<'_> {
             (Verdict::Meets, _) => finding.row(condition),
             (Verdict::Breaks, _) => Finding { verdict: Verdict::Breaks, ..finding },
             // A condition that is not proven leaves the schedule unproven, whatever the clocks say.
-            (Verdict::Unproven, Verdict::Meets) => {
-                Finding { verdict: Verdict::Unproven, ..finding }.missing(CONDITIONS)
-            }
+            (Verdict::Unproven, Verdict::Meets) => finding.left_open(CONDITIONS),
             (Verdict::Unproven, _) => finding,
         })
     }
@@ -452,9 +449,7 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
     let found = finding(verdict);
     let found = if time.high().value.is_finite() { found.found(&time) } else { found };
     match (verdict, cooling.thermometer) {
-        (Verdict::Meets, None) => {
-            Finding { verdict: Verdict::Unproven, ..found }.missing(THERMOMETER)
-        }
+        (Verdict::Meets, None) => found.left_open(THERMOMETER),
         (Verdict::Meets, Some(_)) => found,
         (Verdict::Breaks, _) => found.mend(Mend::CoolWithin(leg.value.most)),
         (Verdict::Unproven, _) if time.high().value.is_finite() => {

@@ -180,9 +180,7 @@ fn of_side(
     let found = finding(limit.judge(&total)).found(&total);
     Some(match (found.verdict, by_code) {
         (Verdict::Unproven, _) if total.high().is_infinite() => found.missing(HOW_LONG),
-        (Verdict::Meets, true) => {
-            Finding { verdict: Verdict::Unproven, ..found }.missing(PROCEDURE).note(MARK)
-        }
+        (Verdict::Meets, true) => found.left_open(PROCEDURE).note(MARK),
         (Verdict::Meets, false) if was.is_some() => found.note(ONCE),
         (Verdict::Meets, false) => found,
         _ => found.mend(Mend::KeepFor(row.value.longest())),

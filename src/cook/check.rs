@@ -109,7 +109,7 @@ impl Plan {
     /// A finding without a stated tolerance cannot meet.
     fn doubted(&self, finding: Finding) -> Finding {
         if finding.verdict == Verdict::Meets && self.thermometer.is_none() {
-            Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
+            finding.left_open(THERMOMETER)
         } else {
             finding
         }

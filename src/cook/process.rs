@@ -288,7 +288,7 @@ impl Process<'_> {
     /// A finding on a record proves nothing by a probe of unknown error.
     fn doubted(&self, finding: Finding) -> Finding {
         if finding.verdict == Verdict::Meets && self.thermometer.is_none() {
-            Finding { verdict: Verdict::Unproven, ..finding }.missing(THERMOMETER)
+            finding.left_open(THERMOMETER)
         } else {
             finding
         }

@@ -247,9 +247,7 @@ fn with_culture<A: Agent>(batch: &Batch<'_>, limit: &BaconLimit<A>, finding: Fin
         Verdict::Meets if too_little || without => {
             Finding { verdict: Verdict::Breaks, ..finding }.missing(CULTURE)
         }
-        Verdict::Meets if !(enough && cultured) => {
-            Finding { verdict: Verdict::Unproven, ..finding }.missing(CULTURE)
-        }
+        Verdict::Meets if !(enough && cultured) => finding.left_open(CULTURE),
         _ => finding,
     }
 }

@@ -261,9 +261,7 @@ impl<A: Agent, B: Basis> Known<A, B> {
         let finding = if self.missing.is_none() { finding.nominal(self.nominal) } else { finding };
         match (verdict, self.missing, self.scaled) {
             (Verdict::Unproven, Some(missing), _) => finding.missing(missing),
-            (Verdict::Meets, None, false) if !self.is_zero() => {
-                Finding { verdict: Verdict::Unproven, ..finding }.missing(SCALE)
-            }
+            (Verdict::Meets, None, false) if !self.is_zero() => finding.left_open(SCALE),
             _ => finding,
         }
     }

@@ -254,7 +254,7 @@ fn shown<A: Agent>(
     match finding.verdict {
         Verdict::Meets => Finding { limit: None, rows: [None, None], ..finding }.note(ONLY_LEFT),
         _ if finding.missing.is_some() => finding,
-        _ => Finding { verdict: Verdict::Unproven, ..finding }.missing(SO_MUCH),
+        _ => finding.left_open(SO_MUCH),
     }
 }
 

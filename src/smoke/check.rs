@@ -127,7 +127,7 @@ fn hold(
         return finding;
     };
     let Some(time) = smoke.time else {
-        return Finding { verdict: Verdict::Unproven, ..finding }.missing(HOW_LONG);
+        return finding.left_open(HOW_LONG);
     };
     let limit = Limit::AtMost(longest);
     let taken = Range::ordered(time.high(), time.high());

@@ -199,7 +199,7 @@ fn hot(fish: &SmokedFish, row: &'static Cited<HotSmoke>) -> Finding {
         return found.mend(Mend::CookTo(up.map_or(least, |range| range.high())));
     }
     if known.is_none() {
-        return Finding { verdict: Verdict::Unproven, ..found }.missing(THERMOMETER);
+        return found.left_open(THERMOMETER);
     }
     let limit = Limit::AtLeast(row.value.time);
     let Some(held) = fish.held else {

@@ -327,9 +327,7 @@ fn fridge_time(keeping: &Keeping, report: &mut impl FnMut(Finding)) {
     let finding = finding(verdict).found(&time).limit(limit);
     let past = Limit::AtMost(chart.low()).met_by(time.high()) == Some(false);
     report(match verdict {
-        Verdict::Meets if keeping.vacuum => {
-            Finding { verdict: Verdict::Unproven, ..finding }.missing(VACUUM)
-        }
+        Verdict::Meets if keeping.vacuum => finding.left_open(VACUUM),
         Verdict::Meets if past => {
             finding.note("Within the limit, and past the shorter time that the chart advises.")
         }

@@ -289,11 +289,7 @@ fn in_water(thaw: &Thaw, report: &mut impl FnMut(Finding)) {
         None => finding(Verdict::Unproven).missing(HOW_COLD),
     };
     let stands = thaw.how == Some(Thawing::ColdWater) && cool.verdict == Verdict::Meets;
-    report(if stands {
-        Finding { verdict: Verdict::Unproven, ..cool }.missing(STANDING)
-    } else {
-        cool
-    });
+    report(if stands { cool.left_open(STANDING) } else { cool });
     let cold = |at: &Placed<Reading>| {
         let limit = THAW_FOOD_CODE_FRIDGE.value.on(at.value.scale());
         Limit::AtMost(limit).met_by(at.value) == Some(true)

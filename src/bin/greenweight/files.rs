@@ -156,7 +156,7 @@ impl Document {
     }
 }
 
-/// Tomorrow by the clock of this machine, which may stand in another zone than whoever wrote the document.
+/// Tomorrow by the clock here, since whoever wrote the document may live in a zone that is ahead of it.
 fn tomorrow() -> Option<Date> {
     let since = SystemTime::now().duration_since(SystemTime::UNIX_EPOCH).ok()?;
     let days = u16::try_from(since.as_secs() / 86_400 + 1).ok()?;

@@ -217,7 +217,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     InWords {
         rule: "cook/slow-stages",
         why: "Hours in warm air before a cook are hours in which bacteria grow, and some leave a toxin that the cook does not destroy. The stages in warm air are added up, and one that does not say how warm it is, or how long it takes, may be long; beyond a screen that is taken from the guideline for inspected plants, what keeps the food safe meanwhile is a question for an expert. A step that keeps the inside lukewarm counts with all its time. So does a way up that the recipe states itself. Air of 130 °F or a little more brings the middle to 130 °F slowly, or never: where all the time in air that is no oven's is longer than the screen, the recipe says how long the way up takes.",
-        mend: "Shorten the stages in warm air, or chill the food and heat it faster; write `at` and `for` on each of them. Where cure, salt or acid are to make a long stage safe, have the process checked by a licensed process authority. Of a long cook in hot smoke write `come_up`, by a probe in the middle, or a record.",
+        mend: "Shorten the stages in warm air, or chill the food and heat it faster; write `at` and `for` on each of them. Where cure, salt or acid are to make a long stage safe, have the process checked by a licensed process authority. For a long cook in hot smoke write `come_up`, by a probe in the middle, or a record.",
         page: include_str!("../../references/pages/rules/cook/slow-stages.md"),
     },
     InWords {
@@ -342,7 +342,7 @@ pub(super) static IN_WORDS: [InWords; 69] = [
     },
     InWords {
         rule: "store/fridge-time",
-        why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has. Time in the cold under the name of another step counts with those days, in one stay or in ten; the first chill after a cook, of a day at most, is its cooling. What is cooked again is cooked still, and its days go on.",
+        why: "A refrigerator slows what grows in food and does not stop it, and Listeria grows there too. How many days are safe depends on what the food is and on whether it is cooked. The charts print a time for many foods; this rule asks for the row that is like yours, and for no more days than that row has. Time in the cold under the name of another step counts with those days, in one stay or in ten; the first chill after a cook, of a day at most, is its cooling. Food that is cooked again counts as cooked, and its days go on.",
         mend: "Write `for` on the step and `like` with the row for the food as you made it, and plan no more days than the report names; freeze what is left before they are over. A pack made at home without air keeps nothing longer. No chart has a row for cheese or for fish that was smoked hot: whoever decided how long it keeps is named under `[[component.accept]]`, with the days. Where a chart has a row for such food, its days cannot be accepted away.",
         page: include_str!("../../references/pages/rules/store/fridge-time.md"),
     },

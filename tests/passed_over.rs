@@ -454,3 +454,30 @@ fn a_thaw_has_an_end() {
     assert!(!cooked(1).contains(&"store/fridge-time"));
     assert!(cooked(10).contains(&"store/fridge-time"));
 }
+
+/// A record of minutes and °F.
+fn record(points: &[(u32, u32)]) -> String {
+    let row = |(at, f): &(u32, u32)| {
+        format!("[[component.record]]\nafter = \"{at} min\"\ninside = \"{f} °F\"\n")
+    };
+    points.iter().map(row).collect()
+}
+
+// What nobody recorded proves no cook, and disproves none.
+#[test]
+fn a_gap_that_may_hide_the_hottest_part_breaks_nothing() {
+    let way_up = [(0, 45), (10, 60), (20, 80), (30, 100), (40, 115)];
+    let smoke = step("smoke", "at = \"180 °F\"\nfor = \"4 h\"");
+    let of = |more: &[(u32, u32)]| {
+        let points = [&way_up[..], more].concat();
+        let text =
+            format!("held_to = [\"us-food-code-2022\"]\n{HEAD}{PORK}{}{smoke}", record(&points));
+        let found = Recipe::read(&text).expect("it is read").check();
+        let of = found.iter().find(|checked| checked.finding.rule.id == "cook/record");
+        of.expect("the record is judged").finding
+    };
+    let hidden = of(&[(220, 140), (230, 120), (240, 100)]);
+    assert_eq!((hidden.verdict, hidden.gap.is_some()), (Verdict::Unproven, true));
+    let seen = of(&[(50, 120), (60, 118), (70, 110), (80, 100)]);
+    assert_eq!((seen.verdict, seen.gap), (Verdict::Breaks, None));
+}

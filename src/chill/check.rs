@@ -351,7 +351,7 @@ impl Cooling<'_> {
             if ended || value >= start {
                 continue;
             }
-            if at - before > self.vouched.value {
+            if self.vouched.value.is_nan() || at - before > self.vouched.value {
                 return Err(READINGS_BETWEEN);
             }
             let (last, lowest) = *fell.get_or_insert((at, value));

@@ -494,8 +494,13 @@ impl Process<'_> {
         };
         let (met, possible) = (best(&surely, true), best(&perhaps, true));
         let nearest = best(&surely, false);
-        // A gap after which it is no warmer may hide the hottest part of a cook.
-        let hides = |gap: &Segment| gap.to().celsius() <= gap.from().celsius();
+        // A gap after which it is no warmer, or from whose end on it cools, may hide the hottest part of a cook.
+        let hottest = self.record.iter().map(|point| point.celsius()).fold(f64::MIN, f64::max);
+        let hides = |gap: &Segment| {
+            let (to, last) = (gap.to(), self.record.last());
+            let cools = to.celsius() >= hottest && last.is_some_and(|last| to != *last);
+            to.celsius() <= gap.from().celsius() || cools
+        };
         let (verdict, gap) = match (met, possible) {
             (Some(_), _) => (Verdict::Meets, None),
             (None, Some(row)) => (Verdict::Unproven, self.gap_at(row.temperature)),

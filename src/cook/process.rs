@@ -244,8 +244,8 @@ impl Process<'_> {
         sum(self.slow().map(|stage| Some(least(stage))))
     }
 
-    /// All of its time in air that may be too cool to bring the middle to 130 °F in six hours, or of which nobody says
-    /// how warm it is, where that is longer than they: the middle may be between 50 and 130 °F for as long.
+    /// All of its time in air that is no oven's, where that is more than six hours: the middle may be between 50 and
+    /// 130 °F for as long. A stage that does not say how warm it is counts too.
     fn perhaps_slow(&self) -> Option<Range<Time>> {
         let cool = |stage: &&Stage| {
             stage.at.is_none_or(|at| {
@@ -367,14 +367,18 @@ impl Process<'_> {
         };
         let slow = self.in_warm_air().filter(|slow| slow.low() > time.low());
         // Shorter than its stages, it leaves some of them out, and says nothing of the rest.
+        // Hours of a stage that does not say how warm it is may all be slow.
+        let long = |time: Range<Time>| limit.judge(&time) != Verdict::Meets;
+        let unsaid = self.cook().any(|stage| stage.at.is_none() && stage.time.is_some_and(long));
         let contradicted = slow.is_some_and(|slow| slow.low() > time.high());
         let time = slow.map_or(time, |slow| longer(time, slow));
         // A cold smoke of unknown length may be left out of what is stated.
         let untold = !self.recorded_from_the_cold()
             && self.slow().any(|stage| !stage.cooks && stage.time.is_none());
-        let time = if contradicted || untold { at_least(time) } else { time };
+        let time = if contradicted || untold || unsaid { at_least(time) } else { time };
         let verdict = limit.judge(&time);
         let missing = match (contradicted, untold) {
+            _ if unsaid => UNSAID,
             (true, _) => CONTRADICTED,
             (false, true) => STAGES,
             (false, false) => CAME_UP,

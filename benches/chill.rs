@@ -22,6 +22,7 @@ fn day() -> Vec<Point> {
 fn cool(criterion: &mut Criterion) {
     let points = day();
     let cooling = Cooling {
+        cooked_to: None,
         curve: &points,
         vouched: vouched(seconds(1.0)),
         thermometer: read_tolerance("1 °C").ok(),

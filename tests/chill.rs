@@ -36,7 +36,14 @@ fn segments(points: &[Point]) -> Vec<Segment> {
 
 fn cooling<'a>(curve: &'a [Point], off: Option<&str>, holds: Holds) -> Cooling<'a> {
     let thermometer = off.map(|off| read_tolerance(off).unwrap());
-    Cooling { curve, vouched: hours(f64::INFINITY), thermometer, holds, place: Place::default() }
+    Cooling {
+        curve,
+        cooked_to: None,
+        vouched: hours(f64::INFINITY),
+        thermometer,
+        holds,
+        place: Place::default(),
+    }
 }
 
 fn verdict(curve: &[(f64, f64)], authority: Authority) -> Verdict {

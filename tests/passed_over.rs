@@ -481,3 +481,38 @@ fn a_gap_that_may_hide_the_hottest_part_breaks_nothing() {
     let seen = of(&[(50, 120), (60, 118), (70, 110), (80, 100)]);
     assert_eq!((seen.verdict, seen.gap), (Verdict::Breaks, None));
 }
+
+// Food Code: from 135 °F. A first row at the start, by a thermometer that may be off, shows no cooling that is too slow.
+#[rstest]
+#[case::surely_above(137, 3, Verdict::Meets)]
+#[case::perhaps_at_the_start(135, 3, Verdict::Unproven)]
+#[case::perhaps_below(134, 3, Verdict::Unproven)]
+#[case::surely_below(130, 3, Verdict::Unproven)]
+#[case::too_slow_from_there_on(134, 30, Verdict::Breaks)]
+fn a_first_row_at_the_start_of_a_clock_breaks_nothing_by_itself(
+    #[case] first: u32,
+    #[case] hours: u32,
+    #[case] expected: Verdict,
+) {
+    let rows = in_rows(&[
+        (0.0, f64::from(first)),
+        (f64::from(hours) / 3.0, 66.0),
+        (f64::from(hours), 38.0),
+    ]);
+    let chill = step("chill", "at = \"34 °F\"");
+    assert_eq!(cooling("us-food-code-2022", &[PORK, COOK, &rows, &chill]), [expected]);
+}
+
+// Food Code, 3-401.11(B): a roast of 131 °F. It is never at the 135 °F of the clock, which counts from the end of its cook.
+#[rstest]
+#[case::in_time(&[(0.0, 132.0), (1.5, 66.0), (5.0, 38.0)], Verdict::Meets)]
+#[case::too_slow(&[(0.0, 132.0), (4.0, 66.0), (8.0, 38.0)], Verdict::Breaks)]
+fn a_roast_that_was_never_hotter_cools_from_the_end_of_its_cook(
+    #[case] curve: &[(f64, f64)],
+    #[case] expected: Verdict,
+) {
+    let roast =
+        "[[component.step]]\ndo = \"cook\"\nat = \"250 °F\"\nto = \"132 °F\"\nhold = \"2 h\"\n";
+    let chill = step("chill", "at = \"34 °F\"");
+    assert_eq!(cooling("us-food-code-2022", &[PORK, roast, &in_rows(curve), &chill]), [expected]);
+}

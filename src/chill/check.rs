@@ -12,7 +12,7 @@ use crate::finding::{
 };
 use crate::range::Range;
 use crate::trace::{Point, Segment, longest_gap, whole_seconds};
-use crate::units::{PrintedTemperature, Scale};
+use crate::units::{PrintedTemperature, Reading, Scale, seconds};
 
 const COOLING: Rule =
     Rule::new("chill/cooling", "cooled fast enough after the cook", Force::Safety);
@@ -29,6 +29,10 @@ pub const RULES: [Rule; 5] = [
 const AGAIN: Missing = Missing::new(
     "that it stays cooled: after the end of this stretch it is warmer again",
     "cool it in one go; what warmed again goes by its time in the warm, and to expert review",
+);
+const BEGINS_LOW: Missing = Missing::new(
+    "that it begins at the start of the clock: the first row may be below it, and the time before is not known",
+    "write a row from the end of the cook, above the start of the clock by more than the thermometer may be off",
 );
 const STANDS: Missing = Missing::new(
     "that it goes on cooling down to 40 °F: it stands still, or takes too long after the last stretch",
@@ -205,6 +209,7 @@ pub fn answers(authority: Authority) -> bool {
 ///
 /// let cooling = Cooling {
 ///     curve: &[],
+///     cooked_to: None,
 ///     vouched: seconds(0.0),
 ///     thermometer: None,
 ///     holds: Holds::default(),
@@ -237,6 +242,9 @@ pub struct Cooling<'a> {
     pub curve: &'a [Point],
     /// The longest time between two readings for which they [vouch](crate::trace::vouched).
     pub vouched: Time,
+    /// How hot its warmest part was at the end of the cook, where that is known: of what was never at the start of a
+    /// clock the time counts from the end of the cook.
+    pub cooked_to: Option<Reading>,
     /// How far the probe may be off; none stated proves nothing.
     pub thermometer: Option<TemperatureInterval>,
     /// What the product holds.
@@ -275,7 +283,7 @@ pub fn check(cooling: &Cooling<'_>, authority: Authority, day: Option<Date>) -> 
 /// let of = |curve: &[Point]| {
 ///     let thermometer = read_tolerance("1 °C").ok();
 ///     let (vouched, holds, place) = (hours(24.0), Holds::default(), Place::default());
-///     check_unheld(&Cooling { curve, vouched, thermometer, holds, place }, None)
+///     check_unheld(&Cooling { curve, cooked_to: None, vouched, thermometer, holds, place }, None)
 /// };
 /// let fast = [at(0.0, 75.0)?, at(1.0, 18.0)?, at(4.0, 2.0)?];
 /// let slow = [at(0.0, 75.0)?, at(20.0, 2.0)?];
@@ -438,9 +446,18 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
     let limit = Limit::AtMost(leg.value.most);
     let finding =
         |verdict| Finding::new(&COOLING, verdict).limit(limit).row(&leg.row).at(cooling.place);
-    let Some(exact) = clock.time() else {
+    // Rows that begin below the start, or may, show only a part of the clock, unless the food was never hotter.
+    let surely_at_start = celsius(leg.value.from, curve) + off.value;
+    let begins_low = curve.iter().all(|point| point.celsius() < surely_at_start);
+    let time = if begins_low { from_the_top(cooling, curve, leg) } else { clock.time() };
+    let Some(exact) = time else {
         return finding(Verdict::Unproven).missing(CURVE);
     };
+    let never_hotter = |to: Reading| to.on(Scale::Celsius).value() < surely_at_start;
+    let all_of_it = !begins_low || cooling.cooked_to.is_some_and(never_hotter);
+    if !all_of_it && limit.judge(&exact) != Verdict::Breaks {
+        return finding(Verdict::Unproven).missing(BEGINS_LOW);
+    }
     if warms_again(curve, leg, off) {
         return finding(Verdict::Unproven).missing(AGAIN);
     }
@@ -457,6 +474,30 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
         }
         (Verdict::Unproven, _) => found.missing(NOT_COLD),
     }
+}
+
+/// How long it takes from its hottest reading down to the end of a leg, between what the probe allows.
+fn from_the_top(cooling: &Cooling<'_>, curve: &[Point], leg: &Cited<Leg>) -> Option<Range<Time>> {
+    let (end, off) = (celsius(leg.value.to, curve), cooling.thermometer.unwrap_or_default().value);
+    let top = curve.iter().reduce(|a, b| if b.celsius() >= a.celsius() { b } else { a })?;
+    let falls = curve.windows(2).filter_map(|pair| match pair {
+        [from, to] if from.seconds() >= top.seconds() => Some(Segment { from: *from, to: *to }),
+        _ => None,
+    });
+    // As early as the coldest line may have crossed the end, and as late as the warmest.
+    let crosses = |off: f64, late: bool| {
+        falls.clone().find(|fall| fall.to().celsius() + off <= end).map(|fall| {
+            let (a, b) = (fall.from().celsius() + off, fall.to().celsius() + off);
+            let share = if a > end { (a - end) / (a - b) } else { 0.0 };
+            let share =
+                if fall.is_gap(cooling.vouched) { f64::from(u8::from(late)) } else { share };
+            fall.from().seconds() + fall.seconds() * share - top.seconds()
+        })
+    };
+    let last = curve.last()?.seconds() - top.seconds();
+    let (low, high) = (crosses(-off, false).unwrap_or(last), crosses(off, true));
+    let high = high.unwrap_or(f64::INFINITY);
+    Some(Range::ordered(seconds(low.min(high)), seconds(high)))
 }
 
 /// The longest gap in which it falls to the start or to the end of a leg.

@@ -20,7 +20,8 @@ impl Recipe<'_> {
             return;
         }
         let hottest = hottest(component);
-        let end = hottest.unwrap_or(component.steps.len());
+        // Of a cook that is only recorded, the last step that heats.
+        let end = hottest.or_else(|| end_of_cook(component)).unwrap_or(component.steps.len());
         let plan = self.plan(component, hottest);
         let hottest = component.steps.get(end);
         // A hold in the cold is no part of the cook. A cold smoke is none either, and warms the food.
@@ -45,7 +46,11 @@ impl Recipe<'_> {
             stages: &stages,
             endpoint: plan.inside,
             piece: component.piece,
-            come_up: hottest.and_then(|step| step.come_up).map(|time| time.value),
+            // It is all of the way up, on whichever stage it is written.
+            come_up: hottest
+                .and_then(|step| step.come_up)
+                .or_else(|| to_the_end().filter_map(|step| step.come_up).last())
+                .map(|time| time.value),
             fermented: to_the_end().any(|step| step.kind == StepKind::Ferment),
             chilled_between: to_the_end().skip_while(|step| !on_the_way(step)).any(chills),
             record: &component.record,
@@ -190,8 +195,13 @@ impl Recipe<'_> {
         report: &mut impl FnMut(Finding),
     ) {
         let [nitrite, ascorbate] = self.ingoing(component);
+        // A record of the cook may have been hotter than what is planned.
+        let planned = cook.and_then(|cook| component.steps.get(cook)?.to).map(|to| to.value);
+        let seen = highest(component);
+        let cooked_to = if compare(seen, planned).is_gt() { seen } else { planned };
         let cooling = Cooling {
             curve,
+            cooked_to: cooked_to.or(seen),
             vouched,
             thermometer: self.instruments.thermometer,
             holds: Holds {

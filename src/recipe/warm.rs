@@ -324,7 +324,7 @@ impl Course<'_> {
             && self.component.cooling.is_empty();
         match cools {
             true => Some(HOW_COLD),
-            false => (self.passes(n, step) && takes_time(self.component, step)).then_some(HOW_WARM),
+            false => (self.passes(n, step) && takes_time(self.component, n, step)).then_some(HOW_WARM),
         }
     }
 
@@ -440,7 +440,7 @@ fn unjudged_at(at: Reading, missing: Missing, place: Place) -> Finding {
 }
 
 /// Whether a step without a temperature lets time pass in the warm, for all that it says.
-fn takes_time(component: &Component<'_>, step: &Step) -> bool {
+fn takes_time(component: &Component<'_>, n: usize, step: &Step) -> bool {
     match step.kind {
         // Chilled is chilled by its name, and a cook or a thaw by the fire takes its heat from there.
         StepKind::Chill => false,
@@ -456,6 +456,10 @@ fn takes_time(component: &Component<'_>, step: &Step) -> bool {
                 let all = unsaid.fold(seconds(0.0), |sum, time| sum + time.value.high());
                 !chill::always_short(all)
             }
+        }
+        // What is served and put away again has stood on a table, for however long.
+        StepKind::Serve if step.time.is_none() => {
+            component.steps.iter().skip(n.saturating_add(1)).any(chills)
         }
         _ => step.time.is_some(),
     }

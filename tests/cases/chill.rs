@@ -97,6 +97,7 @@ fn curve(case: &Case) -> Vec<Point> {
 pub fn cooled(case: &Case) -> Answer {
     let curve = curve(case);
     let cooling = Cooling {
+        cooked_to: None,
         curve: &curve,
         vouched: hours(f64::INFINITY),
         thermometer: read_tolerance("0 °F").ok(),

@@ -516,3 +516,36 @@ fn a_roast_that_was_never_hotter_cools_from_the_end_of_its_cook(
     let chill = step("chill", "at = \"34 °F\"");
     assert_eq!(cooling("us-food-code-2022", &[PORK, roast, &in_rows(curve), &chill]), [expected]);
 }
+
+/// The rules that are open in a plant that smokes fish hot, by the guidance for it.
+#[rstest]
+#[case::hot_enough("150 °F", true)]
+#[case::too_cool("120 °F", false)]
+fn a_hot_smoke_is_the_cook_of_a_fish(#[case] to: &str, #[case] is_right: bool) {
+    let smoke = step(
+        "smoke",
+        &format!("at = \"180 °F\"\nto = \"{to}\"\nhold = \"35 min\"\ncome_up = \"2 h\""),
+    );
+    let found = open("us-fda", &[FISH, &smoke]).expect("it is read");
+    assert_eq!(found.contains(&"smoke/hot-fish"), !is_right, "{found:?}");
+    assert!(!is_right || !found.contains(&"cook/authority"), "{found:?}");
+}
+
+#[test]
+fn each_cook_has_a_way_up_of_its_own() {
+    let slow = |more: &str| {
+        step(
+            "cook",
+            &format!("at = \"150 °F\"\nfor = \"8 h\"\nto = \"148 °F\"\nhold = \"10 min\"\n{more}"),
+        )
+    };
+    let rest = step("rest", "for = \"10 min\"");
+    let fridge = step(
+        "refrigerate",
+        "at = \"37 °F\"\nfor = \"2 days\"\nlike = \"leftovers/meat-or-poultry\"",
+    );
+    let said = slow("come_up = \"3 h\"");
+    assert_eq!(open("us-consumer", &[PORK, &said, &rest, &fridge, COOK]), Some(Vec::new()));
+    let unsaid = open("us-consumer", &[PORK, &slow(""), &rest, &fridge, COOK]);
+    assert_eq!(unsaid, Some(vec!["cook/slow-stages"]));
+}

@@ -6,6 +6,7 @@ use crate::cook::{self, Plan, Process, Stage};
 use crate::finding::{Finding, Limit, Missing, Place, Verdict};
 use crate::food::Food;
 use crate::range::Range;
+use crate::smoke;
 use crate::trace::{Point, Track, longest_gap};
 use crate::units::{Reading, Time, seconds};
 
@@ -77,9 +78,16 @@ impl Recipe<'_> {
             let found = cook::partial(completes, first.time, code, first.place);
             found.into_iter().for_each(&mut *report);
         }
+        // The smoke itself judges it, to which temperature and for how long.
+        let hot_smoked_fish = component.food == Food::Fish
+            && component
+                .steps
+                .iter()
+                .any(|step| step.kind == StepKind::Smoke && step.ends_a_cook());
         let mut answered = false;
         for &authority in &self.held_to {
-            answered |= cook::answers(authority, component.food);
+            let smoked = hot_smoked_fish && smoke::cooks_fish(authority);
+            answered |= smoked || cook::answers(authority, component.food);
             cook::check(&plan, &process, authority, self.date, report);
         }
         if !answered {
@@ -87,9 +95,25 @@ impl Recipe<'_> {
             report(cook::unanswered(&plan, component.cure.is_some() || ferments, self.date));
         }
         let plant = self.held_to.contains(&Authority::UsFsis);
-        if !(component.food.is_meat() && plant) {
-            process.check_slow().into_iter().for_each(&mut *report);
+        if component.food.is_meat() && plant {
+            return;
         }
+        // Each cook that ended, and was cold after it, has a way up of its own.
+        let cooks: Vec<_> =
+            ways_up(component.steps.get(..=end).unwrap_or(&component.steps)).collect();
+        let last = cooks.len().saturating_sub(1);
+        let slow = cooks.iter().enumerate().filter_map(|(n, steps)| {
+            let stages: Vec<_> = steps.iter().filter(on_the_way).map(stage).collect();
+            let way = Process {
+                stages: &stages,
+                endpoint: steps.iter().filter_map(|step| Some(step.to?.value)).last(),
+                come_up: steps.iter().filter_map(|step| Some(step.come_up?.value)).last(),
+                ..process
+            };
+            // A record is of the last cook, or of all of them.
+            if n == last { way.check_slow() } else { Process { record: &[], ..way }.check_slow() }
+        });
+        slow.reduce(Finding::or_worse).into_iter().for_each(report);
     }
 
     /// The lethalities a component aims at, whatever is cooked.
@@ -247,6 +271,17 @@ fn by_the_warmest(component: &Component<'_>, finding: Finding) -> Finding {
         Verdict::Meets if component.cooling.is_empty() => finding.left_open(WARMEST),
         _ => finding,
     }
+}
+
+/// The steps up to the end of each cook: a new one begins after the cold that follows one that ended.
+fn ways_up(steps: &[Step]) -> impl Iterator<Item = &[Step]> {
+    let mut ended = false;
+    steps.split_inclusive(move |step| {
+        ended |= step.ends_a_cook();
+        let over = ended && chills(step);
+        ended &= !over;
+        over
+    })
 }
 
 /// The steps that end a cook and are followed by cold before the next one, and where that cold is written.

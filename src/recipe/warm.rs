@@ -324,7 +324,9 @@ impl Course<'_> {
             && self.component.cooling.is_empty();
         match cools {
             true => Some(HOW_COLD),
-            false => (self.passes(n, step) && takes_time(self.component, n, step)).then_some(HOW_WARM),
+            false => {
+                (self.passes(n, step) && takes_time(self.component, n, step)).then_some(HOW_WARM)
+            }
         }
     }
 

@@ -135,6 +135,12 @@ pub struct SmokedFish {
     pub place: Place,
 }
 
+/// Whether an authority says how hot a fish that is smoked hot gets inside: such a smoke is its cook.
+#[must_use]
+pub fn cooks_fish(authority: Authority) -> bool {
+    HOT_FISH.iter().any(|row| row.value.authority == authority)
+}
+
 /// Checks a smoked fish against the rows of one authority.
 pub fn check_fish(fish: &SmokedFish, authority: Authority, report: &mut impl FnMut(Finding)) {
     let rows = |with_nitrite: bool| {

@@ -25,7 +25,7 @@ use crate::food::Food;
 use crate::units::PrintedTemperature;
 
 pub use check::{ColdSmoke, RULES, answers, check, meat_never_cooked, says_how_long, unanswered};
-pub use fish::{HotSmoke, SmokedFish, WaterPhase, check_brining, check_fish, variance};
+pub use fish::{HotSmoke, SmokedFish, WaterPhase, check_brining, check_fish, cooks_fish, variance};
 pub use table::{
     BRINING_ROOM, BRINING_ROOM_TIME, BRINING_START, CHUB, COLD_CEILINGS, HOT_FISH, VARIANCE,
     WATER_PHASE_SALT,

@@ -50,7 +50,7 @@ impl Recipe<'_> {
             // It is all of the way up, on whichever stage it is written.
             come_up: hottest
                 .and_then(|step| step.come_up)
-                .or_else(|| to_the_end().filter_map(|step| step.come_up).last())
+                .or_else(|| to_the_end().filter_map(|step| step.come_up).next_back())
                 .map(|time| time.value),
             fermented: to_the_end().any(|step| step.kind == StepKind::Ferment),
             chilled_between: to_the_end().skip_while(|step| !on_the_way(step)).any(chills),
@@ -106,8 +106,8 @@ impl Recipe<'_> {
             let stages: Vec<_> = steps.iter().filter(on_the_way).map(stage).collect();
             let way = Process {
                 stages: &stages,
-                endpoint: steps.iter().filter_map(|step| Some(step.to?.value)).last(),
-                come_up: steps.iter().filter_map(|step| Some(step.come_up?.value)).last(),
+                endpoint: steps.iter().filter_map(|step| Some(step.to?.value)).next_back(),
+                come_up: steps.iter().filter_map(|step| Some(step.come_up?.value)).next_back(),
                 ..process
             };
             // A record is of the last cook, or of all of them.

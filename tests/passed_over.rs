@@ -549,3 +549,14 @@ fn each_cook_has_a_way_up_of_its_own() {
     let unsaid = open("us-consumer", &[PORK, &slow(""), &rest, &fridge, COOK]);
     assert_eq!(unsaid, Some(vec!["cook/slow-stages"]));
 }
+
+// Twenty hours are for cured food that holds what the schedule asks for, by whoever is held to it.
+#[test]
+fn no_analysis_of_the_finished_food_makes_a_slow_cooling_fast_where_nobody_has_a_clock() {
+    let rows = in_rows(&[(0.0, 160.0), (0.75, 121.0), (2.5, 79.0), (17.0, 38.0)]);
+    let chill = step("chill", "at = \"36 °F\"");
+    let dry = "analysis = { water_activity = 0.91 }\n";
+    for component in [PORK.to_owned(), format!("{dry}{PORK}")] {
+        assert_eq!(cooling("us-consumer", &[&component, COOK, &rows, &chill]), [Verdict::Unproven]);
+    }
+}

@@ -560,3 +560,32 @@ fn no_analysis_of_the_finished_food_makes_a_slow_cooling_fast_where_nobody_has_a
         assert_eq!(cooling("us-consumer", &[&component, COOK, &rows, &chill]), [Verdict::Unproven]);
     }
 }
+
+// Three days in the cold, and no more: Clostridium botulinum.
+#[rstest]
+#[case::by_their_kinds("olive oil", "oil", "garlic", "raw-garlic", true)]
+#[case::by_their_names("olive oil", "other", "garlic cloves", "other", true)]
+#[case::in_another_language("Olivenöl", "other", "Knoblauch", "other", true)]
+#[case::dried("olive oil", "oil", "garlic powder", "other", false)]
+#[case::boiled_is_no_oil("boiled water", "other", "garlic", "other", false)]
+fn garlic_in_oil_is_known_by_name_too(
+    #[case] oil: &str,
+    #[case] oil_kind: &str,
+    #[case] garlic: &str,
+    #[case] garlic_kind: &str,
+    #[case] is_open: bool,
+) {
+    let ingredient = |name: &str, kind: &str, amount: &str| {
+        format!(
+            "[[component.ingredient]]\nname = \"{name}\"\nkind = \"{kind}\"\namount = \"{amount}\"\n"
+        )
+    };
+    let sauce = format!(
+        "food = \"sauce\"\n{}{}",
+        ingredient(oil, oil_kind, "500 g"),
+        ingredient(garlic, garlic_kind, "50 g")
+    );
+    let fridge = step("refrigerate", "at = \"37 °F\"\nfor = \"4 days\"\nlike = \"salad/mixed\"");
+    let found = open("us-consumer", &[&sauce, &fridge]).expect("it is read");
+    assert_eq!(found.contains(&"store/garlic-in-oil"), is_open, "{found:?}");
+}

@@ -4,6 +4,7 @@ use uom::si::f64::Time;
 
 use super::check::{analysed_brine, is_cold, warms};
 use super::document::{Component, Ingredient, Kind, Recipe, Step, StepKind};
+use super::names::{names_an_oil, names_garlic};
 use crate::authority::Authority;
 use crate::chill;
 use crate::cure::Method;
@@ -234,8 +235,9 @@ impl Recipe<'_> {
         let eaten_at_once =
             component.steps.last().is_some_and(served) && component.steps.iter().all(at_once);
         let cooked = component.raw || component.steps.iter().any(Step::ends_a_cook);
-        let oil = component.holds(&[Kind::Oil]) && self.lies_in_oil(component);
-        let garlic_or_herbs = component.holds(&[Kind::RawGarlic, Kind::FreshHerbs]);
+        let holds = |is: fn(&Ingredient<'_>) -> bool| component.ingredients.iter().any(is);
+        let oil = holds(is_oil) && self.lies_in_oil(component);
+        let garlic_or_herbs = holds(is_garlic) || component.holds(&[Kind::FreshHerbs]);
         // What is cooked and no sauce merely holds a spoon of oil, unless garlic lies in it.
         let fresh = component.food == Food::Sauce || !cooked;
         if eaten_at_once || !(fresh || (oil && garlic_or_herbs)) {
@@ -281,14 +283,28 @@ impl Recipe<'_> {
             Amount::Weighed(mass) => Some(self.shown(mass, i.scale)?.low().value),
             Amount::ByVolume(_) => None,
         };
-        let lies = [Kind::Oil, Kind::RawGarlic, Kind::FreshHerbs, Kind::Salt];
+        let lies = |i: &&Ingredient<'_>| {
+            is_oil(i) || is_garlic(i) || matches!(i.kind, Kind::FreshHerbs | Kind::Salt)
+        };
         let (oil, others) = (
-            component.ingredients.iter().filter(|i| i.kind == Kind::Oil).map(most),
-            component.ingredients.iter().filter(|i| !lies.contains(&i.kind)).filter_map(least),
+            component.ingredients.iter().filter(|i| is_oil(i)).map(most),
+            component.ingredients.iter().filter(|i| !lies(i)).filter_map(least),
         );
         let oil: Option<f64> = oil.sum();
         oil.is_none_or(|oil| others.sum::<f64>() <= oil)
     }
+}
+
+/// Whether an ingredient is oil, or is called so where it is written as anything else.
+fn is_oil(ingredient: &Ingredient<'_>) -> bool {
+    let named = ingredient.kind == Kind::Other && names_an_oil(&ingredient.name);
+    named || ingredient.kind == Kind::Oil
+}
+
+/// Whether an ingredient is garlic that is not dried, or is called so where it is written as anything else.
+fn is_garlic(ingredient: &Ingredient<'_>) -> bool {
+    let named = ingredient.kind == Kind::Other && names_garlic(&ingredient.name);
+    named || ingredient.kind == Kind::RawGarlic
 }
 
 /// Whether a chill lasts no longer than food takes to cool.

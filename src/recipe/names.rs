@@ -152,6 +152,38 @@ pub(super) fn names_a_juice(name: &str) -> bool {
     says(&name, &FORMS) && words.any(|word| PLANTS.iter().any(|plant| word.starts_with(plant)))
 }
 
+/// The beginnings of words for garlic where cooks write it.
+const GARLIC: [&str; 9] = [
+    "garlic",
+    "knoblauch",
+    "knoflook",
+    "hvidløg",
+    "hvitløk",
+    "vitlök",
+    "czosnek",
+    "aglio",
+    "ninniku",
+];
+
+/// What is dried and carries no water into oil.
+static DRIED: [Part; 6] =
+    [part("powder"), part("dried"), part("granul"), part("flake"), part("pulver"), part("trocken")];
+
+/// Whether a name speaks of garlic that is not dried.
+pub(super) fn names_garlic(name: &str) -> bool {
+    let name = small(name);
+    let mut words = name.split(|letter: char| !letter.is_alphanumeric());
+    words.any(|word| GARLIC.iter().any(|garlic| word.starts_with(garlic))) && !says(&name, &DRIED)
+}
+
+/// Whether a name is that of an oil.
+pub(super) fn names_an_oil(name: &str) -> bool {
+    const OILS: [&str; 7] = ["oil", "huile", "aceite", "olio", "olie", "olej", "olja"];
+    let name = small(name);
+    let mut words = name.split(|letter: char| !letter.is_alphanumeric());
+    words.any(|word| OILS.contains(&word) || word.ends_with("öl"))
+}
+
 /// A percentage in a name, and how far it may have been rounded.
 pub(super) struct Percent {
     value: f64,

@@ -45,8 +45,11 @@ pub fn visible_lines(text: &str) -> Cow<'_, str> {
 
 /// Whether a text holds a character that steers, a line end aside, by its bytes.
 fn holds_steering(text: &[u8]) -> bool {
+    // All of them begin with one of these bytes, and few bytes of a report are one.
+    let begins = |byte: &u8| (*byte < b' ' && *byte != b'\n') || *byte >= 0x7f;
     let mut rest = text;
-    while let [byte, after @ ..] = rest {
+    while let Some(at) = rest.iter().position(begins) {
+        let Some([byte, after @ ..]) = rest.get(at..) else { return false };
         let steers = match (byte, after) {
             (b'\n', _) => false,
             (0..=0x1f | 0x7f, _)

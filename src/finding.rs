@@ -637,7 +637,7 @@ impl Finding {
         self.rows.into_iter().flatten().any(Row::is_from_memory)
     }
 
-    /// The better of two answers of which one is enough. Of equal verdicts it is the one that does not rest on
+    /// The better of two answers, where one is enough. Of equal verdicts it is the one that does not rest on
     /// memory, which could turn it into *unproven*; otherwise this one.
     pub(crate) fn or_better(self, other: Self) -> Self {
         let rank = |finding: &Self| (finding.verdict, finding.is_from_memory());

@@ -349,18 +349,18 @@ impl Cooling<'_> {
         let at = |printed| celsius(printed, self.curve);
         let (start, tail, end) = (at(top.value.from), at(last.value.to), at(cold.value.to));
         let off = self.thermometer.unwrap_or_default().value;
-        let points = from_the_heat(self.curve, start);
         let mut fell: Option<(f64, f64)> = None;
         let mut tail_began: Option<f64> = None;
         let mut ended = false;
-        for ((before, warmer), (at, value)) in points.clone().zip(points.skip(1)) {
+        for stretch in stretches(from_the_heat(self.curve, start)) {
+            let (at, value) = (stretch.to().seconds(), stretch.to().celsius());
             if ended && value > end + off {
                 return Err(AGAIN);
             }
             if ended || value >= start {
                 continue;
             }
-            if self.vouched.value.is_nan() || at - before > self.vouched.value {
+            if stretch.is_gap(self.vouched) {
                 return Err(READINGS_BETWEEN);
             }
             let (last, lowest) = *fell.get_or_insert((at, value));
@@ -371,7 +371,9 @@ impl Cooling<'_> {
             }
             if value <= tail {
                 // Between two readings the temperature runs straight.
-                let crossed = || before + (at - before) * (warmer - tail) / (warmer - value);
+                let warmer = stretch.from().celsius();
+                let share = (warmer - tail) / (warmer - value);
+                let crossed = || stretch.from().seconds() + stretch.seconds() * share;
                 tail_began.get_or_insert_with(crossed);
             }
             if value + off <= end {
@@ -399,11 +401,18 @@ fn option_1() -> impl Iterator<Item = &'static Cited<Leg>> {
     FSIS.iter().take(1).flat_map(Schedule::upholding)
 }
 
-/// Points of a curve, as seconds and degrees Celsius, from where it is first at or above a temperature: a record may
-/// begin with the cold, raw food.
-fn from_the_heat(curve: &[Point], celsius: f64) -> impl Iterator<Item = (f64, f64)> + Clone {
-    let points = curve.iter().map(|point| (point.seconds(), point.celsius()));
-    points.skip_while(move |(_, value)| *value < celsius)
+/// A curve from where it is first at or above a temperature: a record may begin with the cold, raw food.
+fn from_the_heat(curve: &[Point], celsius: f64) -> &[Point] {
+    let first = curve.iter().position(|point| point.celsius() >= celsius);
+    first.and_then(|first| curve.get(first..)).unwrap_or_default()
+}
+
+/// The stretches between the points of a curve. It runs forward; what does not is no part of it.
+fn stretches(curve: &[Point]) -> impl Iterator<Item = Segment> + Clone {
+    curve.windows(2).filter_map(|pair| match *pair {
+        [from, to] if from.seconds() < to.seconds() => Some(Segment { from, to }),
+        _ => None,
+    })
 }
 
 /// A printed temperature in degrees Celsius, by the figure that is printed on the scale of a curve.
@@ -417,7 +426,7 @@ fn celsius(printed: PrintedTemperature, curve: &[Point]) -> f64 {
 fn warms_again(curve: &[Point], leg: &Cited<Leg>, off: TemperatureInterval) -> bool {
     let (from, end) = (celsius(leg.value.from, curve), celsius(leg.value.to, curve));
     let mut lowest = f64::INFINITY;
-    for (_, value) in from_the_heat(curve, from) {
+    for value in from_the_heat(curve, from).iter().map(|point| point.celsius()) {
         let cold = lowest <= end;
         if value >= from && !cold {
             lowest = f64::INFINITY;
@@ -436,14 +445,7 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
     let scale = curve.first().map_or(Scale::Celsius, |point| point.scale());
     let off = cooling.thermometer.unwrap_or_default();
     let mut clock = LegClock::new(leg, scale, off, cooling.vouched);
-    for pair in curve.windows(2) {
-        // A curve runs forward; what does not is no part of it.
-        if let [from, to] = *pair
-            && from.seconds() < to.seconds()
-        {
-            clock.add(&Segment { from, to });
-        }
-    }
+    stretches(curve).for_each(|stretch| clock.add(&stretch));
     let limit = Limit::AtMost(leg.value.most);
     let finding =
         |verdict| Finding::new(&COOLING, verdict).limit(limit).row(&leg.row).at(cooling.place);
@@ -481,10 +483,7 @@ fn judge(cooling: &Cooling<'_>, curve: &[Point], leg: &'static Cited<Leg>) -> Fi
 fn from_the_top(cooling: &Cooling<'_>, curve: &[Point], leg: &Cited<Leg>) -> Option<Range<Time>> {
     let (end, off) = (celsius(leg.value.to, curve), cooling.thermometer.unwrap_or_default().value);
     let top = curve.iter().reduce(|a, b| if b.celsius() >= a.celsius() { b } else { a })?;
-    let falls = curve.windows(2).filter_map(|pair| match pair {
-        [from, to] if from.seconds() >= top.seconds() => Some(Segment { from: *from, to: *to }),
-        _ => None,
-    });
+    let falls = stretches(curve).filter(|fall| fall.from().seconds() >= top.seconds());
     // As early as the coldest line may have crossed the end, and as late as the warmest.
     let crosses = |off: f64, late: bool| {
         falls.clone().find(|fall| fall.to().celsius() + off <= end).map(|fall| {

@@ -499,16 +499,18 @@ impl Process<'_> {
         let (met, possible) = (best(&surely, true), best(&perhaps, true));
         let nearest = best(&surely, false);
         // A gap after which it is no warmer, or from whose end on it cools, may hide the hottest part of a cook.
-        let hottest = self.record.iter().map(|point| point.celsius()).fold(f64::MIN, f64::max);
-        let hides = |gap: &Segment| {
-            let (to, last) = (gap.to(), self.record.last());
-            let cools = to.celsius() >= hottest && last.is_some_and(|last| to != *last);
-            to.celsius() <= gap.from().celsius() || cools
+        let hidden = || {
+            let hottest = self.record.iter().map(|point| point.celsius()).fold(f64::MIN, f64::max);
+            longest_gap(self.record, self.vouched, |gap: &Segment| {
+                let (to, last) = (gap.to(), self.record.last());
+                let cools = to.celsius() >= hottest && last.is_some_and(|last| to != *last);
+                to.celsius() <= gap.from().celsius() || cools
+            })
         };
         let (verdict, gap) = match (met, possible) {
             (Some(_), _) => (Verdict::Meets, None),
             (None, Some(row)) => (Verdict::Unproven, self.gap_at(row.temperature)),
-            (None, None) => match longest_gap(self.record, self.vouched, hides) {
+            (None, None) => match hidden() {
                 Some(gap) => (Verdict::Unproven, Some(gap)),
                 None => (Verdict::Breaks, None),
             },
@@ -534,7 +536,7 @@ impl Process<'_> {
         })
     }
 
-    /// The longest gap of the record on both sides of which the food may be so hot.
+    /// The longest gap of the record before and after which the food may be so hot.
     fn gap_at(&self, temperature: PrintedTemperature) -> Option<Range<Time>> {
         let hot = |point: Point| {
             self.at_warmest(point).is_some_and(|at| {

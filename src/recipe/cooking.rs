@@ -99,21 +99,25 @@ impl Recipe<'_> {
             return;
         }
         // Each cook that ended, and was cold after it, has a way up of its own.
-        let cooks: Vec<_> =
-            ways_up(component.steps.get(..=end).unwrap_or(&component.steps)).collect();
-        let last = cooks.len().saturating_sub(1);
-        let slow = cooks.iter().enumerate().filter_map(|(n, steps)| {
+        let up_to_the_end = component.steps.get(..=end).unwrap_or(&component.steps);
+        let cooks: Vec<_> = ways_up(up_to_the_end).collect();
+        let [earlier @ .., last] = cooks.as_slice() else { return };
+        if earlier.is_empty() {
+            process.check_slow().into_iter().for_each(report);
+            return;
+        }
+        let of = |steps: &[Step], way: Process<'_>| {
             let stages: Vec<_> = steps.iter().filter(on_the_way).map(stage).collect();
-            let way = Process {
-                stages: &stages,
-                endpoint: steps.iter().filter_map(|step| Some(step.to?.value)).next_back(),
-                come_up: steps.iter().filter_map(|step| Some(step.come_up?.value)).next_back(),
-                ..process
-            };
-            // A record is of the last cook, or of all of them.
-            if n == last { way.check_slow() } else { Process { record: &[], ..way }.check_slow() }
+            let come_up = steps.iter().filter_map(|step| Some(step.come_up?.value)).next_back();
+            Process { stages: &stages, come_up, ..way }.check_slow()
+        };
+        // A record is of the last cook, or of all of them.
+        let earlier = earlier.iter().filter_map(|steps| {
+            let endpoint = steps.iter().filter_map(|step| Some(step.to?.value)).next_back();
+            of(steps, Process { endpoint, record: &[], ..process })
         });
-        slow.reduce(Finding::or_worse).into_iter().for_each(report);
+        let slow = earlier.chain(of(last, process)).reduce(Finding::or_worse);
+        slow.into_iter().for_each(report);
     }
 
     /// The lethalities a component aims at, whatever is cooked.

@@ -44,7 +44,7 @@ pub struct Remembered {
     pub table: &'static str,
     /// Its key in the table.
     pub key: &'static str,
-    /// The figure, as it is remembered.
+    /// The remembered figure.
     pub printed: &'static str,
 }
 

@@ -118,16 +118,13 @@ impl Recipe<'_> {
         if let Some(refrigerated) = refrigerated {
             let keeping =
                 Keeping { time: Some(Placed { value: sum, place }), place, ..*refrigerated };
-            let late = |finding: &Finding| {
-                finding.rule.id == "store/fridge-time" && finding.verdict != Verdict::Meets
-            };
             for &authority in &self.held_to {
-                let mut judged = |finding: Finding| {
-                    if late(&finding) {
+                // How cold it is was judged where it was refrigerated, and days that meet are told once.
+                store::check(&keeping, authority, &mut |finding| {
+                    if finding.rule.id == "store/fridge-time" && finding.verdict != Verdict::Meets {
                         report(finding);
                     }
-                };
-                store::check(&keeping, authority, &mut judged);
+                });
             }
         } else if sum.high() > days(1.0) {
             report(store::kept_otherwise(place));

@@ -451,13 +451,11 @@ fn takes_time(component: &Component<'_>, n: usize, step: &Step) -> bool {
         StepKind::Hold => !step.ends_a_cook(),
         StepKind::Ferment => true,
         // A rest goes on from the fire: of minutes nobody says how warm it is. Many of them are hours.
-        StepKind::Rest => {
-            step.time.is_some() && {
-                let rests = component.steps.iter().filter(|step| step.kind == StepKind::Rest);
-                let unsaid = rests.filter(|rest| rest.at.is_none()).filter_map(|rest| rest.time);
-                let all = unsaid.fold(seconds(0.0), |sum, time| sum + time.value.high());
-                !chill::always_short(all)
-            }
+        StepKind::Rest if step.time.is_some() => {
+            let rests = component.steps.iter().filter(|step| step.kind == StepKind::Rest);
+            let unsaid = rests.filter(|rest| rest.at.is_none()).filter_map(|rest| rest.time);
+            let all = unsaid.fold(seconds(0.0), |sum, time| sum + time.value.high());
+            !chill::always_short(all)
         }
         // What is served and put away again has stood on a table, for however long.
         StepKind::Serve if step.time.is_none() => {

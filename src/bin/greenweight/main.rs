@@ -121,7 +121,7 @@ struct Dosing {
     /// ground, dry-rub, pumped or immersion.
     #[arg(long)]
     method: Option<String>,
-    /// Weight of the whole pickle (pumped, immersion), of which the premix is weighed apart.
+    /// Weight of the whole pickle with its premix (pumped, immersion).
     #[arg(long)]
     pickle: Option<String>,
     /// Pickle pumped in or picked up, of green weight, as "10 %".

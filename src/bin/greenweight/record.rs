@@ -34,7 +34,7 @@ pub(crate) fn read_all(document: &Path, recipe: &mut Recipe<'_>) -> Result<(), V
 }
 
 /// Opens a plain file in the folder of a document, or in one below it. A document may be written by somebody
-/// else: whatever lies elsewhere, by a link too, is not looked at, and what is no file may never end.
+/// else: it may name a file elsewhere, or a link to one, or a device that never ends.
 fn open(document: &Path, file: &str) -> Result<File, Wrong> {
     let elsewhere = || {
         let help =
@@ -52,7 +52,7 @@ fn open(document: &Path, file: &str) -> Result<File, Wrong> {
     if !path.starts_with(&folder) {
         return Err(elsewhere());
     }
-    // A pipe would be waited for as soon as it is opened.
+    // Opening a pipe waits until somebody writes to it.
     plain(file, &path.metadata().map_err(unread)?)?;
     let opened = File::open(&path).map_err(unread)?;
     plain(file, &opened.metadata().map_err(unread)?)?;
